@@ -1,6 +1,6 @@
 package courseworthy.analysis;
 
-import courseworthy.analysis.Impact.Turned;
+import courseworthy.analysis.Impact.DecisionChange;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
 import courseworthy.claim.TestedFact;
@@ -31,12 +31,12 @@ import java.util.Set;
  * @param tests   where a row falls silent, what it asks for now and did not before; where one speaks that rests on nothing new, what it
  *                asks for no longer
  */
-public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Turned through, List<TestedFact> half, List<String> tests) {
+public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, DecisionChange through, List<TestedFact> half, List<String> tests) {
 
     static final String DECIDED = "decided: ";
 
     /** @param turned what turned out differently in earlier layers of the same call */
-    static ChangeCause of(Decision was, Decision is, List<Sheet> before, List<Sheet> after, Map<Topic, Turned> turned) {
+    static ChangeCause of(Decision was, Decision is, List<Sheet> before, List<Sheet> after, Map<Topic, DecisionChange> turned) {
         List<Claim> come = without(claims(is), claims(was));
         List<Claim> went = without(claims(was), claims(is));
         Claim now = telling(coachs(come), was, is);
@@ -55,7 +55,7 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
     }
 
     private static List<Claim> coachs(List<Claim> claims) {
-        return claims.stream().filter(claim -> claim.author().rank() == Rank.COACH).toList();
+        return claims.stream().filter(claim -> claim.origin().rank() == Rank.COACH).toList();
     }
 
     /** Of several claims the one that tells most of a change: what it says is what came, or rules out what was; null where there is none. */
@@ -88,14 +88,14 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
     }
 
     private static String key(Claim claim) {
-        return claim.author().rule() + " " + claim.verb() + " " + claim.values() + " " + claim.author().force();
+        return claim.origin().rule() + " " + claim.verb() + " " + claim.values() + " " + claim.origin().force();
     }
 
     /** What the same rule said before, with the same verb where it did. */
     private static Claim ofRule(Claim now, List<Claim> claims) {
         Claim out = null;
         for (Claim claim : claims) {
-            boolean same = claim.author().rule().equals(now.author().rule());
+            boolean same = claim.origin().rule().equals(now.origin().rule());
             out = same && (out == null || claim.verb() == now.verb() && out.verb() != now.verb()) ? claim : out;
         }
         return out;
@@ -104,8 +104,8 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
     /** The first of some claims whose rule one side leaves out and the other does not. */
     private static LeaveOut leftOut(List<Claim> claims, List<Sheet> by, List<Sheet> notBy) {
         for (Claim claim : claims) {
-            LeaveOut out = leaveOut(claim.author().rule(), by);
-            if (out != null && leaveOut(claim.author().rule(), notBy) == null) {
+            LeaveOut out = leaveOut(claim.origin().rule(), by);
+            if (out != null && leaveOut(claim.origin().rule(), notBy) == null) {
                 return out;
             }
         }
@@ -124,7 +124,7 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
     }
 
     /** The first decision that turned before, of those that the claims in question rested on. */
-    private static Turned through(Topic topic, List<Claim> come, List<Claim> went, Map<Topic, Turned> turned) {
+    private static DecisionChange through(Topic topic, List<Claim> come, List<Claim> went, Map<Topic, DecisionChange> turned) {
         Set<Topic> restsOn = new LinkedHashSet<>();
         for (Applies applies : topic.applies()) {
             restsOn.add(applies.topic());
@@ -132,14 +132,14 @@ public record ChangeCause(Claim now, Claim gone, LeaveOut left, boolean back, Tu
         come.forEach(claim -> restsOn.addAll(read(claim)));
         went.forEach(claim -> restsOn.addAll(read(claim)));
         for (Topic each : restsOn) {
-            Turned before = turned.get(each);
-            if (before != null && before.change() != Impact.Change.FIRMNESS) {
+            DecisionChange before = turned.get(each);
+            if (before != null && before.change() != Impact.ChangeLevel.FIRMNESS) {
                 return before.cause().through() == null ? before : before.cause().through();
             }
         }
         // On another kind of bike the ride itself is another: hours, loads, gears.
-        Turned bike = turned.get(Topics.BIKE);
-        return bike != null && bike.change() != Impact.Change.FIRMNESS && !topic.equals(bike.topic()) ? bike : null;
+        DecisionChange bike = turned.get(Topics.BIKE);
+        return bike != null && bike.change() != Impact.ChangeLevel.FIRMNESS && !topic.equals(bike.topic()) ? bike : null;
     }
 
     /** The topics that a claim tests, and those from which its value derives. */

@@ -1,9 +1,9 @@
 package courseworthy.analysis;
 
-import courseworthy.analysis.Impact.Change;
-import courseworthy.analysis.Impact.Listed;
-import courseworthy.analysis.Impact.Ride;
-import courseworthy.analysis.Impact.Turned;
+import courseworthy.analysis.Impact.ChangeLevel;
+import courseworthy.analysis.Impact.ItemChange;
+import courseworthy.analysis.Impact.ImpactRide;
+import courseworthy.analysis.Impact.DecisionChange;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -22,7 +22,7 @@ import java.util.Set;
  * @param change  of what kind
  * @param members each change, in the order of rides; of all its topics
  */
-public record ChangeGroup(List<Topic> topics, Change change, List<Turned> members) {
+public record ChangeGroup(List<Topic> topics, ChangeLevel change, List<DecisionChange> members) {
 
     public ChangeGroup {
         topics = List.copyOf(topics);
@@ -30,29 +30,29 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
     }
 
     /** Items that one rule puts on checklists, takes off them, or words otherwise. */
-    public record Items(List<Listed> members) {
+    public record Items(List<ItemChange> members) {
 
-        public Listed first() {
+        public ItemChange first() {
             return members.get(0);
         }
 
-        public Set<Ride> rides() {
-            Set<Ride> out = new LinkedHashSet<>();
+        public Set<ImpactRide> rides() {
+            Set<ImpactRide> out = new LinkedHashSet<>();
             members.forEach(each -> out.add(each.ride()));
             return out;
         }
     }
 
-    public Set<Ride> rides() {
-        Set<Ride> out = new LinkedHashSet<>();
+    public Set<ImpactRide> rides() {
+        Set<ImpactRide> out = new LinkedHashSet<>();
         members.forEach(each -> out.add(each.ride()));
         return out;
     }
 
     /** The change that shows it best: one that a row of the sheets brought, and the largest of these; of equals the first. */
-    public Turned example() {
-        Turned best = members.get(0);
-        for (Turned each : members) {
+    public DecisionChange example() {
+        DecisionChange best = members.get(0);
+        for (DecisionChange each : members) {
             boolean told = each.cause().through() == null;
             boolean toldBest = best.cause().through() == null;
             if (told && !toldBest || told == toldBest && each.topic().equals(best.topic()) && each.by() > best.by()) {
@@ -64,8 +64,8 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
 
     /** All groups, in the order of topics, then of kinds of change, those of most rides first. */
     public static List<ChangeGroup> of(Impact impact) {
-        Map<String, List<Turned>> together = new LinkedHashMap<>();
-        for (Turned each : impact.turned()) {
+        Map<String, List<DecisionChange>> together = new LinkedHashMap<>();
+        for (DecisionChange each : impact.turned()) {
             together.computeIfAbsent(key(each), key -> new ArrayList<>()).add(each);
         }
         List<ChangeGroup> out = new ArrayList<>();
@@ -75,7 +75,7 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
         return withPairs(out);
     }
 
-    private static String key(Turned turned) {
+    private static String key(DecisionChange turned) {
         String to = switch (turned.change()) {
             case UP, DOWN, NEWLY -> "";
             case INSTEAD, NO_LONGER -> turned.is().text();
@@ -111,7 +111,7 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
     /** What happens on each ride, without the topic's name. */
     private static List<String> steps(ChangeGroup alike) {
         List<String> out = new ArrayList<>();
-        for (Turned each : alike.members()) {
+        for (DecisionChange each : alike.members()) {
             String what = each.by() != 0 ? Long.toString(each.by()) : each.was().text() + "\n" + each.is().text() + "\n" + each.wasFirm();
             out.add(each.ride().course() + "\n" + each.ride().rider() + "\n" + each.change() + "\n" + what);
         }
@@ -119,7 +119,7 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
     }
 
     private static ChangeGroup both(ChangeGroup front, ChangeGroup rear) {
-        List<Turned> members = new ArrayList<>();
+        List<DecisionChange> members = new ArrayList<>();
         for (int i = 0; i < front.members().size(); i++) {
             members.add(front.members().get(i));
             members.add(rear.members().get(i));
@@ -129,15 +129,15 @@ public record ChangeGroup(List<Topic> topics, Change change, List<Turned> member
 
     /** Items of checklists, in order of time, those that come first. */
     public static List<Items> items(Impact impact) {
-        Map<String, List<Listed>> together = new LinkedHashMap<>();
-        for (Listed each : impact.listed()) {
-            String key = each.how() + "\n" + each.task().author().rule() + "\n" + each.task().due();
+        Map<String, List<ItemChange>> together = new LinkedHashMap<>();
+        for (ItemChange each : impact.listed()) {
+            String key = each.how() + "\n" + each.task().origin().rule() + "\n" + each.task().due();
             together.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
         }
         List<Items> out = new ArrayList<>();
         together.values().forEach(members -> out.add(new Items(members)));
         out.sort(Comparator.comparing((Items items) -> items.first().task().due()).thenComparing(items -> items.first().how())
-                .thenComparing(items -> items.first().task().author().rule()));
+                .thenComparing(items -> items.first().task().origin().rule()));
         return out;
     }
 }

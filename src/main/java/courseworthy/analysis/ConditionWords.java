@@ -11,19 +11,19 @@ final class ConditionWords {
     }
 
     static String of(Condition condition) {
-        if (condition instanceof Condition.Measured measured) {
+        if (condition instanceof Condition.MeasureCondition measured) {
             return measured.measure().written() + ": " + measured.written();
         }
-        if (condition instanceof Condition.Decided decided) {
+        if (condition instanceof Condition.DecisionCondition decided) {
             return "decided " + decided.topic().name() + ": " + decided.written();
         }
         if (condition instanceof Condition.Stretches stretches) {
             return (stretches.any() ? "any stretch: " : "no stretch: ") + set(stretches.set());
         }
-        if (condition instanceof Condition.Share share) {
+        if (condition instanceof Condition.StretchShareCondition share) {
             return "share of course (" + set(share.where()) + "): " + share.written();
         }
-        if (condition instanceof Condition.OnOccasion one) {
+        if (condition instanceof Condition.OccasionTest one) {
             return one.test().key() + ": " + one.written();
         }
         if (condition instanceof Condition.AnyOf any) {

@@ -30,7 +30,7 @@ final class ExampleSituation {
     private final Map<Measure, ValueSet> derived = new EnumMap<>(Measure.class);
     private final Map<Measure, ValueSet> travel = new EnumMap<>(Measure.class);
     private final Map<Topic, SettledTopic> settled = new LinkedHashMap<>();
-    private final List<GeneratedStretches.Wanted> wanted = new ArrayList<>();
+    private final List<GeneratedStretches.StretchRequirement> wanted = new ArrayList<>();
     private final List<String> tags = new ArrayList<>();
     private String rider;
     private ValueSet dates;
@@ -60,21 +60,21 @@ final class ExampleSituation {
         } else if (asked instanceof Topic topic) {
             settled.put(topic, new SettledTopic(topic, true, values.example()));
         } else if (asked instanceof StretchConditions set) {
-            wanted.add(new GeneratedStretches.Wanted(set, thing.scale() != null, values));
+            wanted.add(new GeneratedStretches.StretchRequirement(set, thing.scale() != null, values));
         } else {
             occasion(thing, values);
         }
     }
 
     private void occasion(Variable thing, ValueSet values) {
-        if (thing.asked() instanceof VariableTable.Tag tag) {
+        if (thing.asked() instanceof VariableTable.TagVariable tag) {
             rider = rider == null ? NOBODY_NAMED : rider;
             if (values.example() == 1) {
                 tags.add(tag.name());
             }
-        } else if (thing.asked() == VariableTable.Whose.RIDER) {
+        } else if (thing.asked() == VariableTable.VariableOwner.RIDER) {
             rider = thing.text(values.example());
-        } else if (thing.asked() == VariableTable.Whose.DATE) {
+        } else if (thing.asked() == VariableTable.VariableOwner.DATE) {
             dates = values;
         } else {
             daysOfYear = values;

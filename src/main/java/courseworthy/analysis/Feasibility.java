@@ -24,16 +24,16 @@ final class Feasibility {
     private static final long STEPS = 3_000;
 
     /** Where a limit speaks, with an answer that it rules out. */
-    private record Ruled(String limit, Box box) {
+    private record LimitBox(String limit, Box box) {
     }
 
-    private final Map<Object, List<Ruled>> byTopic = new HashMap<>();
+    private final Map<Object, List<LimitBox>> byTopic = new HashMap<>();
     private final Map<Box, Boolean> known = new ConcurrentHashMap<>();
 
     /** @param shipped of which the limits are taken */
-    Feasibility(List<Row> shipped, Region.Reader reader, VariableTable things) {
+    Feasibility(List<Row> shipped, Region.RegionReader reader, VariableTable things) {
         for (Row row : shipped) {
-            if (row.author().rank() == Rank.LIMIT) {
+            if (row.origin().rank() == Rank.LIMIT) {
                 for (Saying saying : row.sayings()) {
                     limit(row, saying, reader, things);
                 }
@@ -41,13 +41,13 @@ final class Feasibility {
         }
     }
 
-    private void limit(Row row, Saying saying, Region.Reader reader, VariableTable things) {
+    private void limit(Row row, Saying saying, Region.RegionReader reader, VariableTable things) {
         try {
             for (Box where : reader.of(row.condition()).boxes()) {
                 for (Box box : ruledOut(saying, things)) {
                     Box both = where.and(box);
                     if (both != null) {
-                        byTopic.computeIfAbsent(saying.topic(), topic -> new ArrayList<>()).add(new Ruled(row.author().rule(), both));
+                        byTopic.computeIfAbsent(saying.topic(), topic -> new ArrayList<>()).add(new LimitBox(row.origin().rule(), both));
                     }
                 }
             }
@@ -60,10 +60,10 @@ final class Feasibility {
     private static List<Box> ruledOut(Saying saying, VariableTable things) {
         Variable on = things.of(saying.topic());
         List<Box> out = new ArrayList<>();
-        if (saying.worth() instanceof Saying.Literal literal) {
+        if (saying.source() instanceof Saying.Literal literal) {
             out.add(Box.of(on, against(saying.verb(), literal.value()).and(on.known())));
         } else if (saying.topic().kind() != Topic.Kind.QUANTITY) {
-            Saying.Times times = (Saying.Times) saying.worth();
+            Saying.Times times = (Saying.Times) saying.source();
             TestSubject measure = TestSubject.of(times.measure());
             for (long value = measure.least(); value <= measure.most(); value++) {
                 out.add(Box.of(things.of(times.measure()), ValueSet.of(value, value))
@@ -86,7 +86,7 @@ final class Feasibility {
     /** What is left of a box once limits have spoken; null where nothing is. */
     Box left(Box box) {
         List<Box> ruled = new ArrayList<>();
-        for (Ruled one : ruled(box)) {
+        for (LimitBox one : ruled(box)) {
             ruled.add(one.box());
         }
         try {
@@ -104,10 +104,10 @@ final class Feasibility {
     }
 
     /** A limit keeps silent where something it asks about is left unknown. */
-    private List<Ruled> ruled(Box box) {
-        List<Ruled> out = new ArrayList<>();
+    private List<LimitBox> ruled(Box box) {
+        List<LimitBox> out = new ArrayList<>();
         for (int i = 0; i < box.size(); i++) {
-            for (Ruled one : byTopic.getOrDefault(box.thing(i).asked(), List.of())) {
+            for (LimitBox one : byTopic.getOrDefault(box.thing(i).asked(), List.of())) {
                 if (box.names(one.box()) && one.box().meets(box)) {
                     out.add(one);
                 }
@@ -132,7 +132,7 @@ final class Feasibility {
         for (Box box : region.boxes()) {
             for (int i = 0; i < box.size(); i++) {
                 Object asked = box.thing(i).asked();
-                if (byTopic.containsKey(asked) || asked instanceof StretchConditions || asked == VariableTable.Whose.DATE || asked == VariableTable.Whose.DAY_OF_YEAR) {
+                if (byTopic.containsKey(asked) || asked instanceof StretchConditions || asked == VariableTable.VariableOwner.DATE || asked == VariableTable.VariableOwner.DAY_OF_YEAR) {
                     return true;
                 }
             }
@@ -163,12 +163,12 @@ final class Feasibility {
         int days = 0;
         for (int i = 0; i < box.size(); i++) {
             stretches += box.thing(i).asked() instanceof StretchConditions ? 1 : 0;
-            days += box.thing(i).asked() == VariableTable.Whose.DATE || box.thing(i).asked() == VariableTable.Whose.DAY_OF_YEAR ? 1 : 0;
+            days += box.thing(i).asked() == VariableTable.VariableOwner.DATE || box.thing(i).asked() == VariableTable.VariableOwner.DAY_OF_YEAR ? 1 : 0;
         }
         Box out = null;
         for (int i = 0; i < box.size(); i++) {
             Object asked = box.thing(i).asked();
-            if (stretches > 1 && asked instanceof StretchConditions || days > 1 && asked instanceof VariableTable.Whose && asked != VariableTable.Whose.RIDER) {
+            if (stretches > 1 && asked instanceof StretchConditions || days > 1 && asked instanceof VariableTable.VariableOwner && asked != VariableTable.VariableOwner.RIDER) {
                 Box one = Box.of(box.thing(i), box.values(i));
                 out = out == null ? one : out.and(one);
             }

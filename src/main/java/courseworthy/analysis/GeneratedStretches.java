@@ -30,13 +30,13 @@ final class GeneratedStretches {
     private static final int MOST_TRIES = 20_000;
 
     /** What is wanted: that some stretch is such and such (1) or none is (0), or a share of the course in per cent. */
-    record Wanted(StretchConditions set, boolean share, ValueSet values) {
+    record StretchRequirement(StretchConditions set, boolean share, ValueSet values) {
 
         boolean on(List<StretchFacts> stretches) {
             Stage stage = new Stage(0, new Demands(Map.of(), stretches, List.of()), Map.of());
             for (int i = 0; i < values.spans(); i++) {
                 ValueTest test = new ValueTest.Within(values.least(i), values.most(i));
-                Condition asked = share ? new Condition.Share(set, test, "") : new Condition.Stretches(values.least(i) == 1, set);
+                Condition asked = share ? new Condition.StretchShareCondition(set, test, "") : new Condition.Stretches(values.least(i) == 1, set);
                 if (asked.on(stage) == Truth.TRUE) {
                     return true;
                 }
@@ -45,14 +45,14 @@ final class GeneratedStretches {
         }
     }
 
-    private final List<Wanted> wanted;
-    private final List<Wanted> shares = new ArrayList<>();
+    private final List<StretchRequirement> wanted;
+    private final List<StretchRequirement> shares = new ArrayList<>();
     private final List<Map<StretchMeasure, Long>> kinds = new ArrayList<>();
     private int tries = MOST_TRIES;
 
-    private GeneratedStretches(List<Wanted> wanted) {
+    private GeneratedStretches(List<StretchRequirement> wanted) {
         this.wanted = wanted;
-        for (Wanted one : wanted) {
+        for (StretchRequirement one : wanted) {
             if (one.share()) {
                 shares.add(one);
             }
@@ -60,7 +60,7 @@ final class GeneratedStretches {
     }
 
     /** Stretches that are as wanted; null where none are found. */
-    static List<StretchFacts> of(List<Wanted> wanted) {
+    static List<StretchFacts> of(List<StretchRequirement> wanted) {
         GeneratedStretches made = new GeneratedStretches(wanted);
         made.kinds(new ArrayList<>(made.asked()), new EnumMap<>(StretchMeasure.class));
         return made.filled(0, new ArrayList<>());
@@ -94,7 +94,7 @@ final class GeneratedStretches {
     private Set<Long> values(StretchMeasure measure) {
         TestSubject of = TestSubject.of(measure);
         Set<Long> out = new LinkedHashSet<>();
-        for (Wanted one : wanted) {
+        for (StretchRequirement one : wanted) {
             for (StretchConditions.One test : one.set().each()) {
                 if (test.measure() == measure) {
                     around(test.test(), of, out);
@@ -162,7 +162,7 @@ final class GeneratedStretches {
         facts.putIfAbsent(StretchMeasure.LENGTH, PER_CENT);
         facts.merge(StretchMeasure.LENGTH, climbed(facts), Math::max);
         StretchFacts out = new StretchFacts(facts);
-        return new Wanted(set, false, ValueSet.of(1, 1)).on(List.of(out)) ? out : null;
+        return new StretchRequirement(set, false, ValueSet.of(1, 1)).on(List.of(out)) ? out : null;
     }
 
     /** A length, in its ticks, over which a stretch can climb what it is to climb. */
@@ -206,7 +206,7 @@ final class GeneratedStretches {
     /** Shares that may do, per cent: the ends of those that are wanted, and a little beyond. */
     private Set<Long> turning() {
         Set<Long> out = new LinkedHashSet<>();
-        for (Wanted one : shares) {
+        for (StretchRequirement one : shares) {
             for (int i = 0; i < one.values().spans(); i++) {
                 out.add(Math.max(0, one.values().least(i)));
                 out.add(Math.min(100, one.values().most(i)));

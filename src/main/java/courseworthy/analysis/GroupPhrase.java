@@ -1,7 +1,7 @@
 package courseworthy.analysis;
 
 import courseworthy.analysis.Impact.Kind;
-import courseworthy.analysis.Impact.Named;
+import courseworthy.analysis.Impact.ChangedRule;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -25,14 +25,14 @@ public record GroupPhrase(boolean all, List<String> but, List<Kind> kinds, List<
     private static final int MANY = 3;
 
     /** @param chosen names of some of them, at least one */
-    public static GroupPhrase of(List<Named> everyone, Set<String> chosen) {
-        List<String> but = everyone.stream().map(Named::name).filter(name -> !chosen.contains(name)).toList();
+    public static GroupPhrase of(List<ChangedRule> everyone, Set<String> chosen) {
+        List<String> but = everyone.stream().map(ChangedRule::name).filter(name -> !chosen.contains(name)).toList();
         if (but.isEmpty() && everyone.size() > 1) {
             return new GroupPhrase(true, List.of(), List.of(), List.of());
         }
         List<Kind> kinds = new ArrayList<>();
         Set<String> open = new LinkedHashSet<>();
-        everyone.stream().map(Named::name).filter(chosen::contains).forEach(open::add);
+        everyone.stream().map(ChangedRule::name).filter(chosen::contains).forEach(open::add);
         Map<Kind, Set<String>> within = kinds(everyone);
         within.values().removeIf(members -> !chosen.containsAll(members));
         for (Kind kind = largest(within, open); kind != null; kind = largest(within, open)) {
@@ -63,9 +63,9 @@ public record GroupPhrase(boolean all, List<String> but, List<Kind> kinds, List<
     }
 
     /** The names of each kind. */
-    static Map<Kind, Set<String>> kinds(List<Named> all) {
+    static Map<Kind, Set<String>> kinds(List<ChangedRule> all) {
         Map<Kind, Set<String>> out = new LinkedHashMap<>();
-        for (Named each : all) {
+        for (ChangedRule each : all) {
             each.kinds().forEach(kind -> out.computeIfAbsent(kind, k -> new LinkedHashSet<>()).add(each.name()));
         }
         return out;

@@ -26,8 +26,8 @@ import java.util.Set;
  * @param turned  every decision that turned out differently on a ride, course by course, rider by rider, in the order of topics
  * @param listed  every item of a checklist that comes, goes or is worded differently on a ride, in the same order
  */
-public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses, List<Named> riders, int changed, List<Turned> turned,
-        List<Listed> listed) {
+public record Impact(List<Sheet> before, List<Sheet> after, List<ChangedRule> courses, List<ChangedRule> riders, int changed, List<DecisionChange> turned,
+        List<ItemChange> listed) {
 
     public Impact {
         before = List.copyOf(before);
@@ -43,7 +43,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
      *
      * @param kinds what it has in common with others
      */
-    public record Named(String name, List<Kind> kinds) {
+    public record ChangedRule(String name, List<Kind> kinds) {
     }
 
     /** What some riders or courses have in common, as words that follow the noun: {@code with a}, {@code gravel}, {@code bike}. */
@@ -51,11 +51,11 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
     }
 
     /** Whose call on which course. */
-    public record Ride(String course, String rider) {
+    public record ImpactRide(String course, String rider) {
     }
 
     /** What kind of change it is, in the order in which they are told. */
-    public enum Change {
+    public enum ChangeLevel {
         DOWN("down"), UP("up"),
         /** Another of the chosen values; or another reason that there is none. */
         INSTEAD("instead"), NEWLY("newly decided"), NO_LONGER("no longer decided"),
@@ -64,7 +64,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
 
         private final String words;
 
-        Change(String words) {
+        ChangeLevel(String words) {
             this.words = words;
         }
 
@@ -72,7 +72,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
             return words;
         }
 
-        static Change of(Decision was, Decision is) {
+        static ChangeLevel of(Decision was, Decision is) {
             if (was.text().equals(is.text())) {
                 return FIRMNESS;
             }
@@ -91,7 +91,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
      * @param isFirm  how firm it is, likewise
      * @param cause   what brought it
      */
-    public record Turned(Ride ride, Decision was, Decision is, String wasFirm, String isFirm, Change change, ChangeCause cause) {
+    public record DecisionChange(ImpactRide ride, Decision was, Decision is, String wasFirm, String isFirm, ChangeLevel change, ChangeCause cause) {
 
         public Topic topic() {
             return is.topic();
@@ -99,17 +99,17 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
 
         /** By how many ticks a quantity changed, 0 where it is none or was not decided both times. */
         public long by() {
-            return change == Change.UP || change == Change.DOWN ? Math.abs(is.value() - was.value()) : 0;
+            return change == ChangeLevel.UP || change == ChangeLevel.DOWN ? Math.abs(is.value() - was.value()) : 0;
         }
     }
 
     /** What becomes of an item of a checklist. */
-    public enum Listing {
+    public enum ListingChange {
         COMES("comes"), GOES("goes"), REWORDED("is worded differently");
 
         private final String words;
 
-        Listing(String words) {
+        ListingChange(String words) {
             this.words = words;
         }
 
@@ -124,7 +124,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
      * @param was null where it comes
      * @param is  null where it goes
      */
-    public record Listed(Ride ride, Listing how, Task was, Task is) {
+    public record ItemChange(ImpactRide ride, ListingChange how, Task was, Task is) {
 
         /** The item as it is, or as it was where it goes. */
         public Task task() {
@@ -141,7 +141,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
     }
 
     /** What is changed of one call. */
-    public record Difference(List<Turned> turned, List<Listed> listed) {
+    public record ImpactDifference(List<DecisionChange> turned, List<ItemChange> listed) {
 
         boolean none() {
             return turned.isEmpty() && listed.isEmpty();
@@ -162,18 +162,18 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
 
     /** Only what is changed on one topic, with all that was compared. */
     public Impact on(Topic topic) {
-        List<Turned> one = turned.stream().filter(each -> each.topic().equals(topic)).toList();
-        Set<Ride> rides = new LinkedHashSet<>();
+        List<DecisionChange> one = turned.stream().filter(each -> each.topic().equals(topic)).toList();
+        Set<ImpactRide> rides = new LinkedHashSet<>();
         one.forEach(each -> rides.add(each.ride()));
         return new Impact(before, after, courses, riders, rides.size(), one, List.of());
     }
 
     /** Compares many calls. */
-    public static Impact of(List<Sheet> before, List<Sheet> after, List<Named> courses, List<Named> riders, List<Difference> differences) {
-        List<Turned> turned = new ArrayList<>();
-        List<Listed> listed = new ArrayList<>();
+    public static Impact of(List<Sheet> before, List<Sheet> after, List<ChangedRule> courses, List<ChangedRule> riders, List<ImpactDifference> differences) {
+        List<DecisionChange> turned = new ArrayList<>();
+        List<ItemChange> listed = new ArrayList<>();
         int changed = 0;
-        for (Difference one : differences) {
+        for (ImpactDifference one : differences) {
             changed += one.none() ? 0 : 1;
             turned.addAll(one.turned());
             listed.addAll(one.listed());
@@ -182,8 +182,8 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
     }
 
     /** Compares two calls for one ride. */
-    public static Difference between(Ride ride, Side before, Side after) {
-        Map<Topic, Turned> turned = new LinkedHashMap<>();
+    public static ImpactDifference between(ImpactRide ride, Side before, Side after) {
+        Map<Topic, DecisionChange> turned = new LinkedHashMap<>();
         for (Topic topic : inLayers()) {
             Decision one = before.call().on(topic);
             Decision other = after.call().on(topic);
@@ -191,11 +191,11 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
             String isFirm = word(after.call().firmness(topic));
             if (!one.text().equals(other.text()) || !wasFirm.equals(isFirm)) {
                 ChangeCause cause = ChangeCause.of(one, other, before.sheets(), after.sheets(), turned);
-                turned.put(topic, new Turned(ride, one, other, wasFirm, isFirm, Change.of(one, other), cause));
+                turned.put(topic, new DecisionChange(ride, one, other, wasFirm, isFirm, ChangeLevel.of(one, other), cause));
             }
         }
-        List<Turned> inOrder = Topics.all().stream().map(turned::get).filter(Objects::nonNull).toList();
-        return new Difference(inOrder, listed(ride, before.tasks(), after.tasks()));
+        List<DecisionChange> inOrder = Topics.all().stream().map(turned::get).filter(Objects::nonNull).toList();
+        return new ImpactDifference(inOrder, listed(ride, before.tasks(), after.tasks()));
     }
 
     private static String word(Firmness firmness) {
@@ -209,15 +209,15 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
         return out;
     }
 
-    private static List<Listed> listed(Ride ride, List<Task> before, List<Task> after) {
+    private static List<ItemChange> listed(ImpactRide ride, List<Task> before, List<Task> after) {
         List<Task> gone = without(before, after);
-        List<Listed> out = new ArrayList<>();
+        List<ItemChange> out = new ArrayList<>();
         for (Task task : without(after, before)) {
-            Task was = ofRule(task.author().rule(), gone);
+            Task was = ofRule(task.origin().rule(), gone);
             gone.remove(was);
-            out.add(new Listed(ride, was == null ? Listing.COMES : Listing.REWORDED, was, task));
+            out.add(new ItemChange(ride, was == null ? ListingChange.COMES : ListingChange.REWORDED, was, task));
         }
-        gone.forEach(task -> out.add(new Listed(ride, Listing.GOES, task, null)));
+        gone.forEach(task -> out.add(new ItemChange(ride, ListingChange.GOES, task, null)));
         return out;
     }
 
@@ -235,7 +235,7 @@ public record Impact(List<Sheet> before, List<Sheet> after, List<Named> courses,
 
     private static Task ofRule(String rule, List<Task> tasks) {
         for (Task task : tasks) {
-            if (task.author().rule().equals(rule)) {
+            if (task.origin().rule().equals(rule)) {
                 return task;
             }
         }

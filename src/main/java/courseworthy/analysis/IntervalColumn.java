@@ -15,7 +15,7 @@ final class IntervalColumn {
     private static final int FEW = 150;
 
     /** How the values of a row compare with those that are asked about. */
-    enum Compared {
+    enum Comparability {
         MEETING, CONTAINING, WITHIN, EQUAL, JOINED;
 
         boolean holds(ValueSet row, ValueSet asked) {
@@ -37,8 +37,8 @@ final class IntervalColumn {
     private final RowSet asking;
     /** Those to be looked at one by one: of several ranges, or all where there are few. */
     private final List<Entry> single = new ArrayList<>();
-    private final Sorted byLeast;
-    private final Sorted byMost;
+    private final SortedIntervals byLeast;
+    private final SortedIntervals byMost;
 
     /** @param all how many rows the sheet has */
     IntervalColumn(int all, List<Entry> entries) {
@@ -50,8 +50,8 @@ final class IntervalColumn {
             boolean range = entry.values().spans() == 1 && !entry.values().unknown();
             (range && entries.size() > FEW ? ranges : single).add(entry);
         }
-        byLeast = new Sorted(all, ranges, true);
-        byMost = new Sorted(all, ranges, false);
+        byLeast = new SortedIntervals(all, ranges, true);
+        byMost = new SortedIntervals(all, ranges, false);
     }
 
     /** The rows that ask about it. */
@@ -60,7 +60,7 @@ final class IntervalColumn {
     }
 
     /** @param from rows before it need not be told */
-    RowSet compared(Compared how, ValueSet asked, int from) {
+    RowSet compared(Comparability how, ValueSet asked, int from) {
         RowSet out = byLeast.keys.length == 0 ? none(from) : ranges(how, asked, from);
         for (Entry entry : single) {
             if (how.holds(entry.values(), asked)) {
@@ -74,7 +74,7 @@ final class IntervalColumn {
         return new RowSet(all).from(from);
     }
 
-    private RowSet ranges(Compared how, ValueSet asked, int from) {
+    private RowSet ranges(Comparability how, ValueSet asked, int from) {
         int spans = asked.spans();
         long least = spans == 0 ? 0 : asked.least(0);
         long most = spans == 0 ? 0 : asked.most(spans - 1);
@@ -93,16 +93,16 @@ final class IntervalColumn {
     }
 
     /** Of several ranges: a range meets them where it meets one, and lies within them where it lies within one. */
-    private RowSet eachSpan(Compared how, ValueSet asked, int from) {
+    private RowSet eachSpan(Comparability how, ValueSet asked, int from) {
         RowSet out = none(from);
         for (int i = 0; i < asked.spans(); i++) {
-            out.or(how == Compared.MEETING ? byLeast.upTo(asked.most(i), from).without(byMost.below(asked.least(i), from))
+            out.or(how == Comparability.MEETING ? byLeast.upTo(asked.most(i), from).without(byMost.below(asked.least(i), from))
                     : byMost.upTo(asked.most(i), from).without(byLeast.below(asked.least(i), from)));
         }
         return out;
     }
 
-    private RowSet eachRange(Compared how, ValueSet asked, int from) {
+    private RowSet eachRange(Comparability how, ValueSet asked, int from) {
         RowSet out = none(from);
         for (Entry entry : byLeast.entries) {
             if (how.holds(entry.values(), asked)) {
@@ -113,7 +113,7 @@ final class IntervalColumn {
     }
 
     /** Rows by one end of their ranges. */
-    private static final class Sorted {
+    private static final class SortedIntervals {
 
         private static final int STRIDE = 64;
 
@@ -123,7 +123,7 @@ final class IntervalColumn {
         /** The first so many of them. */
         private final RowSet[] first;
 
-        Sorted(int all, List<Entry> ranges, boolean least) {
+        SortedIntervals(int all, List<Entry> ranges, boolean least) {
             this.all = all;
             Comparator<Entry> order = Comparator.comparingLong(one -> key(one, least));
             entries = ranges.stream().sorted(order).toArray(Entry[]::new);

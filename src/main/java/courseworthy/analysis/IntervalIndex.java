@@ -1,6 +1,6 @@
 package courseworthy.analysis;
 
-import courseworthy.analysis.IntervalColumn.Compared;
+import courseworthy.analysis.IntervalColumn.Comparability;
 import courseworthy.analysis.IntervalColumn.Entry;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,14 +15,14 @@ import java.util.Map;
 final class IntervalIndex {
 
     private final int all;
-    private final List<Slot> slots = new ArrayList<>();
+    private final List<IndexSlot> slots = new ArrayList<>();
 
     /** @param boxes of each row; none of those that are left out */
     IntervalIndex(List<Box[]> boxes) {
         all = boxes.size();
         int most = boxes.stream().mapToInt(some -> some.length).max().orElse(0);
         for (int i = 0; i < most; i++) {
-            slots.add(new Slot(boxes, i));
+            slots.add(new IndexSlot(boxes, i));
         }
     }
 
@@ -34,7 +34,7 @@ final class IntervalIndex {
     RowSet meeting(Box[] some, RowSet of, int from) {
         RowSet out = new RowSet(all).from(from);
         for (Box box : some) {
-            for (Slot slot : slots) {
+            for (IndexSlot slot : slots) {
                 if (of.copy().without(out).isEmpty()) {
                     return out.and(of);
                 }
@@ -60,7 +60,7 @@ final class IntervalIndex {
     /** Those of some rows each box of which lies within one of some boxes. */
     RowSet within(Box[] some, RowSet of, int from) {
         RowSet out = of.copy();
-        for (Slot slot : slots) {
+        for (IndexSlot slot : slots) {
             if (!out.isEmpty()) {
                 RowSet inside = new RowSet(all).from(from);
                 for (Box box : some) {
@@ -81,7 +81,7 @@ final class IntervalIndex {
         return out;
     }
 
-    private static final class Slot {
+    private static final class IndexSlot {
 
         private final int all;
         private final int at;
@@ -94,7 +94,7 @@ final class IntervalIndex {
         /** Rows by how many things they ask about. */
         private final Map<Integer, RowSet> bySize = new HashMap<>();
 
-        Slot(List<Box[]> boxes, int at) {
+        IndexSlot(List<Box[]> boxes, int at) {
             this.all = boxes.size();
             this.at = at;
             this.boxes = boxes;
@@ -129,7 +129,7 @@ final class IntervalIndex {
             for (int i = 0; i < box.size(); i++) {
                 IntervalColumn column = common.get(box.thing(i));
                 if (column != null) {
-                    out.withoutUnless(column.asking(), column.compared(Compared.MEETING, box.values(i), from));
+                    out.withoutUnless(column.asking(), column.compared(Comparability.MEETING, box.values(i), from));
                 }
                 for (Entry entry : rare(box.thing(i))) {
                     if (!entry.values().meets(box.values(i))) {
@@ -145,7 +145,7 @@ final class IntervalIndex {
         }
 
         /** The rows that ask about a thing, and whose values compare so with those that are asked about. */
-        private RowSet compared(Variable thing, Compared how, ValueSet asked, int from) {
+        private RowSet compared(Variable thing, Comparability how, ValueSet asked, int from) {
             IntervalColumn column = common.get(thing);
             if (column != null) {
                 return column.compared(how, asked, from);
@@ -172,7 +172,7 @@ final class IntervalIndex {
         RowSet within(Box box, int from) {
             RowSet out = having.from(from);
             for (int i = 0; i < box.size(); i++) {
-                out.and(compared(box.thing(i), Compared.WITHIN, box.values(i), from));
+                out.and(compared(box.thing(i), Comparability.WITHIN, box.values(i), from));
             }
             return out;
         }
@@ -185,7 +185,7 @@ final class IntervalIndex {
                 if (asked == null) {
                     out.without(column.asking());
                 } else {
-                    out.withoutUnless(column.asking(), column.compared(Compared.CONTAINING, asked, from));
+                    out.withoutUnless(column.asking(), column.compared(Comparability.CONTAINING, asked, from));
                 }
             });
             for (int i = 0; i < box.size(); i++) {
@@ -205,8 +205,8 @@ final class IntervalIndex {
             for (int i = 0; i < box.size(); i++) {
                 Variable thing = box.thing(i);
                 RowSet asking = asking(thing);
-                RowSet other = asking.from(from).without(compared(thing, Compared.EQUAL, box.values(i), from));
-                out.and(asking).withoutUnless(other, compared(thing, Compared.JOINED, box.values(i), from));
+                RowSet other = asking.from(from).without(compared(thing, Comparability.EQUAL, box.values(i), from));
+                out.and(asking).withoutUnless(other, compared(thing, Comparability.JOINED, box.values(i), from));
                 twice.or(once.copy().and(other));
                 once.or(other);
             }

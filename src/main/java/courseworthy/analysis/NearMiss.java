@@ -14,13 +14,13 @@ import java.util.TreeSet;
 final class NearMiss {
 
     private final List<Condition> parts;
-    private final Region.Reader reader;
+    private final Region.RegionReader reader;
     private final Feasibility possible;
     private final List<Condition> conflict;
     private final TreeSet<String> limits = new TreeSet<>();
     private final Set<Integer> unmet = new LinkedHashSet<>();
 
-    NearMiss(Row row, Region.Reader reader, Feasibility possible) throws TooMany {
+    NearMiss(Row row, Region.RegionReader reader, Feasibility possible) throws TooMany {
         this.parts = row.condition().parts();
         this.reader = reader;
         this.possible = possible;
@@ -78,10 +78,10 @@ final class NearMiss {
     }
 
     private static int rank(Condition one) {
-        if (one instanceof Condition.Measured) {
+        if (one instanceof Condition.MeasureCondition) {
             return 3;
         }
-        return one instanceof Condition.Share ? 2 : one instanceof Condition.Decided ? 1 : 0;
+        return one instanceof Condition.StretchShareCondition ? 2 : one instanceof Condition.DecisionCondition ? 1 : 0;
     }
 
     private int place(Condition one) {
@@ -141,8 +141,8 @@ final class NearMiss {
 
     /** The values that one test of a value asks for; none where it is something else. */
     private static ValueSet wanted(Condition one) {
-        ValueTest test = one instanceof Condition.Measured measured ? measured.test()
-                : one instanceof Condition.Decided decided ? decided.test() : one instanceof Condition.Share share ? share.test() : null;
+        ValueTest test = one instanceof Condition.MeasureCondition measured ? measured.test()
+                : one instanceof Condition.DecisionCondition decided ? decided.test() : one instanceof Condition.StretchShareCondition share ? share.test() : null;
         return test instanceof ValueTest.Within within ? ValueSet.of(within.least(), within.most()) : ValueSet.NONE;
     }
 
@@ -161,8 +161,8 @@ final class NearMiss {
     }
 
     private static boolean about(Condition one, Variable thing) {
-        Object asked = one instanceof Condition.Measured measured ? measured.measure()
-                : one instanceof Condition.Decided decided ? decided.topic() : ((Condition.Share) one).where();
+        Object asked = one instanceof Condition.MeasureCondition measured ? measured.measure()
+                : one instanceof Condition.DecisionCondition decided ? decided.topic() : ((Condition.StretchShareCondition) one).where();
         return thing.asked().equals(asked);
     }
 }

@@ -20,10 +20,10 @@ final class OverlapIndex {
     private final int[] says;
     /** A number for what each row gives to do; 0 for nothing. */
     private final int[] tasks;
-    private final Map<String, OnTopic> topics = new HashMap<>();
+    private final Map<String, TopicIndex> topics = new HashMap<>();
 
     /** All that is said on one topic: each different saying once, and who says it, in the order of the sheet. */
-    private static final class OnTopic {
+    private static final class TopicIndex {
 
         private final List<Saying> different = new ArrayList<>();
         private final Map<String, Integer> numbers = new HashMap<>();
@@ -66,13 +66,13 @@ final class OverlapIndex {
         Map<String, Integer> texts = new HashMap<>();
         Map<List<Object>, Integer> given = new HashMap<>();
         for (RowRegion one : rows) {
-            says[one.at()] = texts.computeIfAbsent(one.row().author().force() + "\n" + one.says(), text -> texts.size());
+            says[one.at()] = texts.computeIfAbsent(one.row().origin().force() + "\n" + one.says(), text -> texts.size());
             if (one.row().task() != null) {
                 tasks[one.at()] = given.computeIfAbsent(Arrays.asList(one.row().task().what(), one.row().task().due(), one.row().task().find()),
                         task -> given.size() + 1);
             }
             if (one.reasoned()) {
-                one.row().sayings().forEach(saying -> topics.computeIfAbsent(saying.topic().name(), name -> new OnTopic()).add(one.at(), saying));
+                one.row().sayings().forEach(saying -> topics.computeIfAbsent(saying.topic().name(), name -> new TopicIndex()).add(one.at(), saying));
             }
         }
     }
@@ -115,7 +115,7 @@ final class OverlapIndex {
             }
         }
 
-        private void scan(OnTopic said, String topic, Tables tables) {
+        private void scan(TopicIndex said, String topic, Tables tables) {
             boolean[] covered = new boolean[said.different.size()];
             long[] covers = new long[covered.length];
             int[] clash = new int[covered.length];
@@ -157,7 +157,7 @@ final class OverlapIndex {
                 return;
             }
             Row that = rows[other].row();
-            int stronger = that.author().force().compareTo(row.author().force());
+            int stronger = that.origin().force().compareTo(row.origin().force());
             if (stronger >= 0 && tables.covered[other] == that.sayings().size() && (tasks[other] == 0 || tasks[other] == tasks[at])) {
                 less.set(other);
             }
@@ -175,7 +175,7 @@ final class OverlapIndex {
             boolean theirs = tables.with[other];
             Topic topic = row.sayings().get(tables.clash[other]).topic();
             if (SayingComparison.isException(row, that, topic) || SayingComparison.isException(that, row, topic)) {
-                SayingComparison.Clash besides = SayingComparison.clash(row, that);
+                SayingComparison.SayingClash besides = SayingComparison.clash(row, that);
                 if (besides == null) {
                     return;
                 }

@@ -40,13 +40,13 @@ final class Region {
     }
 
     /** Works out regions for one check. */
-    static final class Reader {
+    static final class RegionReader {
 
         private final VariableTable things;
         private final ReasoningBudget steps;
 
         /** @param steps may be spent on all of them */
-        Reader(VariableTable things, ReasoningBudget steps) {
+        RegionReader(VariableTable things, ReasoningBudget steps) {
             this.things = things;
             this.steps = steps;
         }
@@ -58,11 +58,11 @@ final class Region {
 
         /** Where it is true, or where it is false. */
         Region of(Condition condition, boolean truth) throws TooMany {
-            if (condition instanceof Condition.Measured measured) {
+            if (condition instanceof Condition.MeasureCondition measured) {
                 Variable thing = things.of(measured.measure());
                 return Region.of(thing, asked(measured.test(), thing, truth));
             }
-            if (condition instanceof Condition.Decided decided) {
+            if (condition instanceof Condition.DecisionCondition decided) {
                 Variable thing = things.of(decided.topic());
                 return Region.of(thing, asked(decided.test(), thing, truth)).and(applies(decided.topic()), steps);
             }
@@ -70,11 +70,11 @@ final class Region {
                 long value = stretches.any() == truth ? 1 : 0;
                 return Region.of(things.of(stretches), ValueSet.of(value, value));
             }
-            if (condition instanceof Condition.Share share) {
+            if (condition instanceof Condition.StretchShareCondition share) {
                 Variable thing = things.of(share);
                 return Region.of(thing, asked(share.test(), thing, truth));
             }
-            if (condition instanceof Condition.OnOccasion one) {
+            if (condition instanceof Condition.OccasionTest one) {
                 return occasion(one.test(), truth);
             }
             if (condition instanceof Condition.AllOf all) {

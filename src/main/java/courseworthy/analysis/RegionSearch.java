@@ -12,10 +12,10 @@ final class RegionSearch {
     record Goal(Condition condition, boolean truth) {
     }
 
-    private final Region.Reader reader;
+    private final Region.RegionReader reader;
     private final ReasoningBudget steps;
 
-    RegionSearch(Region.Reader reader, ReasoningBudget steps) {
+    RegionSearch(Region.RegionReader reader, ReasoningBudget steps) {
         this.reader = reader;
         this.steps = steps;
     }
@@ -28,7 +28,7 @@ final class RegionSearch {
         }
         Goal goal = goals.get(0);
         List<Goal> rest = goals.subList(1, goals.size());
-        if (!(goal.condition() instanceof Condition.OfParts group)) {
+        if (!(goal.condition() instanceof Condition.PartsCondition group)) {
             return leaf(box, goal, rest);
         }
         boolean any = group instanceof Condition.AnyOf || group instanceof Condition.NoneOf;

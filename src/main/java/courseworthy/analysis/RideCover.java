@@ -1,7 +1,7 @@
 package courseworthy.analysis;
 
-import courseworthy.analysis.Impact.Named;
-import courseworthy.analysis.Impact.Ride;
+import courseworthy.analysis.Impact.ChangedRule;
+import courseworthy.analysis.Impact.ImpactRide;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -15,10 +15,10 @@ import java.util.Set;
  * <p>Each time the block is taken that tells most rides for each thing it names (the greedy cover, which needs at most ln n times as much as
  * the shortest: Chvatal 1979, Mathematics of Operations Research 4:233-235).
  */
-public record RideCover(List<Block> blocks) {
+public record RideCover(List<CoverBlock> blocks) {
 
     /** Some riders, each on each of some courses. */
-    public record Block(GroupPhrase riders, GroupPhrase courses) {
+    public record CoverBlock(GroupPhrase riders, GroupPhrase courses) {
 
         /** How many things are named, and one for the block itself. */
         int words() {
@@ -29,13 +29,13 @@ public record RideCover(List<Block> blocks) {
     /** All of some riders on all of some courses. */
     private record Product(Set<String> riders, Set<String> courses) {
 
-        Block named(List<Named> roster, List<Named> library) {
-            return new Block(GroupPhrase.of(roster, riders), GroupPhrase.of(library, courses));
+        CoverBlock named(List<ChangedRule> roster, List<ChangedRule> library) {
+            return new CoverBlock(GroupPhrase.of(roster, riders), GroupPhrase.of(library, courses));
         }
 
-        int holding(Set<Ride> open) {
+        int holding(Set<ImpactRide> open) {
             int count = 0;
-            for (Ride ride : open) {
+            for (ImpactRide ride : open) {
                 count += riders.contains(ride.rider()) && courses.contains(ride.course()) ? 1 : 0;
             }
             return count;
@@ -43,9 +43,9 @@ public record RideCover(List<Block> blocks) {
     }
 
     /** @param rides some of the rides of an impact */
-    public static RideCover of(Set<Ride> rides, List<Named> riders, List<Named> courses) {
-        Set<Ride> open = new LinkedHashSet<>(rides);
-        List<Block> out = new ArrayList<>();
+    public static RideCover of(Set<ImpactRide> rides, List<ChangedRule> riders, List<ChangedRule> courses) {
+        Set<ImpactRide> open = new LinkedHashSet<>(rides);
+        List<CoverBlock> out = new ArrayList<>();
         while (!open.isEmpty()) {
             Product best = best(products(open, riders, courses), open, riders, courses);
             out.add(best.named(riders, courses));
@@ -54,7 +54,7 @@ public record RideCover(List<Block> blocks) {
         return new RideCover(out);
     }
 
-    private static Product best(List<Product> products, Set<Ride> open, List<Named> riders, List<Named> courses) {
+    private static Product best(List<Product> products, Set<ImpactRide> open, List<ChangedRule> riders, List<ChangedRule> courses) {
         Product best = null;
         double most = 0;
         for (Product product : products) {
@@ -69,10 +69,10 @@ public record RideCover(List<Block> blocks) {
     }
 
     /** The largest blocks of each set of riders that could be named, and of each such set of courses. */
-    private static List<Product> products(Set<Ride> rides, List<Named> riders, List<Named> courses) {
+    private static List<Product> products(Set<ImpactRide> rides, List<ChangedRule> riders, List<ChangedRule> courses) {
         Map<String, Set<String>> ridersOf = new LinkedHashMap<>();
         Map<String, Set<String>> coursesOf = new LinkedHashMap<>();
-        for (Ride ride : rides) {
+        for (ImpactRide ride : rides) {
             ridersOf.computeIfAbsent(ride.course(), course -> new LinkedHashSet<>()).add(ride.rider());
             coursesOf.computeIfAbsent(ride.rider(), rider -> new LinkedHashSet<>()).add(ride.course());
         }
@@ -87,7 +87,7 @@ public record RideCover(List<Block> blocks) {
     }
 
     /** All, those of a kind, those that belong together, and each alone. */
-    private static Set<Set<String>> sets(List<Named> all, Map<String, Set<String>> together) {
+    private static Set<Set<String>> sets(List<ChangedRule> all, Map<String, Set<String>> together) {
         Set<Set<String>> out = new LinkedHashSet<>();
                 Set<String> everyone = new LinkedHashSet<>();
         all.forEach(each -> everyone.add(each.name()));

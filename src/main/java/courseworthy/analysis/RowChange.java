@@ -20,7 +20,7 @@ record RowChange(Map<String, String> before, Map<String, String> after) {
 
     /** The row that makes a claim, in both versions. */
     static RowChange of(Claim claim, List<Sheet> before, List<Sheet> after) {
-        return new RowChange(tests(claim.author().rule(), before), tests(claim.author().rule(), after));
+        return new RowChange(tests(claim.origin().rule(), before), tests(claim.origin().rule(), after));
     }
 
     /** What a claim rests on that its row did not ask for before. */
@@ -50,7 +50,7 @@ record RowChange(Map<String, String> before, Map<String, String> after) {
         Map<String, String> out = null;
         for (Sheet sheet : sheets) {
             for (Row row : sheet.rows()) {
-                if (row.author().rule().equals(rule)) {
+                if (row.origin().rule().equals(rule)) {
                     out = new LinkedHashMap<>();
                     collect(row.condition(), true, out);
                 }
@@ -61,19 +61,19 @@ record RowChange(Map<String, String> before, Map<String, String> after) {
 
     /** @param wanted whether the condition must hold, or, within {@code none of}, must not */
     private static void collect(Condition condition, boolean wanted, Map<String, String> to) {
-        if (condition instanceof Condition.OfParts group) {
+        if (condition instanceof Condition.PartsCondition group) {
             boolean parts = wanted != group instanceof Condition.NoneOf;
             group.parts().forEach(part -> collect(part, parts, to));
-        } else if (condition instanceof Condition.Measured measured) {
+        } else if (condition instanceof Condition.MeasureCondition measured) {
             add(measured.measure().written(), measured.written(), wanted, measured.measure().written() + " " + measured.written(), to);
-        } else if (condition instanceof Condition.Decided decided) {
+        } else if (condition instanceof Condition.DecisionCondition decided) {
             add(ChangeCause.DECIDED + decided.topic().name(), decided.written(), wanted, decided.topic().name() + " " + decided.written(), to);
         } else if (condition instanceof Condition.Stretches stretches) {
             String any = stretches.any() ? "any stretch with " : "no stretch with ";
             add(stretches.measure(), stretches.set().written(), wanted, any + stretches.set().written(), to);
-        } else if (condition instanceof Condition.Share share) {
+        } else if (condition instanceof Condition.StretchShareCondition share) {
             add(share.measure(), share.written(), wanted, share.measure() + " " + share.written(), to);
-        } else if (condition instanceof Condition.OnOccasion occasion) {
+        } else if (condition instanceof Condition.OccasionTest occasion) {
             String key = occasion.test().key();
             add(key, occasion.written(), wanted, key + " " + occasion.written(), to);
         }

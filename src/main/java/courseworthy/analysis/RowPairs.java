@@ -84,15 +84,15 @@ final class RowPairs {
         PairTally out = new PairTally(rows.length, named);
         findDoubles(out);
         int threads = rows.length < 200 ? 1 : Math.min(8, Runtime.getRuntime().availableProcessors());
-        Part[] parts = new Part[threads];
+        RowWorker[] parts = new RowWorker[threads];
         for (int i = 0; i < threads; i++) {
-            parts[i] = new Part(i, threads);
+            parts[i] = new RowWorker(i, threads);
             if (i > 0) {
                 parts[i].start();
             }
         }
         parts[0].run();
-        for (Part part : parts) {
+        for (RowWorker part : parts) {
             out.add(part.tally());
         }
         return out;
@@ -146,7 +146,7 @@ final class RowPairs {
     }
 
     /** Every so manieth row, against all after it. */
-    private final class Part extends Thread {
+    private final class RowWorker extends Thread {
 
         private final int first;
         private final int step;
@@ -154,7 +154,7 @@ final class RowPairs {
         private final OverlapIndex.Tables tables = bearings.new Tables();
         private Throwable trouble;
 
-        Part(int first, int step) {
+        RowWorker(int first, int step) {
             super("rows " + first);
             setDaemon(true);
             this.first = first;

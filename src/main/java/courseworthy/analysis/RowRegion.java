@@ -43,10 +43,10 @@ record RowRegion(int at, Row row, Region region, String says, List<String> topic
     }
 
     private static String value(Saying saying) {
-        if (saying.worth() instanceof Saying.Literal literal) {
+        if (saying.source() instanceof Saying.Literal literal) {
             return Long.toString(literal.value());
         }
-        Saying.Times times = (Saying.Times) saying.worth();
+        Saying.Times times = (Saying.Times) saying.source();
         return times.factor().stripTrailingZeros().toPlainString() + ' ' + times.measure().name();
     }
 }

@@ -42,7 +42,7 @@ final class SayingComparison {
 
     /** Whether a row says no less than another, as strongly. */
     static boolean noLess(Row strong, Row weak) {
-        if (weak.sayings().isEmpty() || strong.author().force().compareTo(weak.author().force()) > 0
+        if (weak.sayings().isEmpty() || strong.origin().force().compareTo(weak.origin().force()) > 0
                 || weak.task() != null && !sameTask(strong, weak)) {
             return false;
         }
@@ -81,17 +81,17 @@ final class SayingComparison {
 
     /** Which of two values is the larger; {@link #UNLIKE} where that cannot be said. */
     private static int compared(Saying a, Saying b) {
-        if (a.worth() instanceof Saying.Literal one && b.worth() instanceof Saying.Literal other) {
+        if (a.source() instanceof Saying.Literal one && b.source() instanceof Saying.Literal other) {
             return Long.compare(one.value(), other.value());
         }
-        if (a.worth() instanceof Saying.Times one && b.worth() instanceof Saying.Times other && one.measure() == other.measure()) {
+        if (a.source() instanceof Saying.Times one && b.source() instanceof Saying.Times other && one.measure() == other.measure()) {
             return Integer.signum(one.factor().compareTo(other.factor()));
         }
         return UNLIKE;
     }
 
     /** Two sayings that cannot both be followed. */
-    record Clash(Saying one, Saying other) {
+    record SayingClash(Saying one, Saying other) {
 
         String words() {
             return SayingComparison.words(one) + ", and " + SayingComparison.words(other);
@@ -99,13 +99,13 @@ final class SayingComparison {
     }
 
     /** The first pair of sayings that cannot both be followed; null where there is none. */
-    static Clash clash(Row a, Row b) {
+    static SayingClash clash(Row a, Row b) {
         for (int i = 0; i < a.sayings().size(); i++) {
             Saying one = a.sayings().get(i);
             for (int j = 0; j < b.sayings().size(); j++) {
                 Saying other = b.sayings().get(j);
                 if (clashes(one, other) && !isException(a, b, one.topic()) && !isException(b, a, one.topic())) {
-                    return new Clash(one, other);
+                    return new SayingClash(one, other);
                 }
             }
         }
@@ -117,7 +117,7 @@ final class SayingComparison {
      * prefers something that the other does not avoid. Votes for and against are added up, so what it prefers wins wherever both apply.
      */
     static boolean isException(Row exception, Row general, Topic topic) {
-        if (exception.author().force().weight() < general.author().force().weight()) {
+        if (exception.origin().force().weight() < general.origin().force().weight()) {
             return false;
         }
         List<Long> preferred = values(exception, topic, Verb.PREFER);
@@ -129,7 +129,7 @@ final class SayingComparison {
     private static List<Long> values(Row row, Topic topic, Verb verb) {
         List<Long> out = new ArrayList<>();
         for (Saying saying : row.sayings()) {
-            if (saying.topic() == topic && saying.verb() == verb && saying.worth() instanceof Saying.Literal literal) {
+            if (saying.topic() == topic && saying.verb() == verb && saying.source() instanceof Saying.Literal literal) {
                 out.add(literal.value());
             }
         }
@@ -149,13 +149,13 @@ final class SayingComparison {
     }
 
     /** Two sayings of one row that cannot both be followed; null where there is none. */
-    static Clash clash(Row row) {
+    static SayingClash clash(Row row) {
         for (int i = 0; i < row.sayings().size(); i++) {
             for (int j = i + 1; j < row.sayings().size(); j++) {
                 Saying one = row.sayings().get(i);
                 Saying other = row.sayings().get(j);
                 if (clashes(one, other)) {
-                    return new Clash(one, other);
+                    return new SayingClash(one, other);
                 }
             }
         }
@@ -167,7 +167,7 @@ final class SayingComparison {
     }
 
     private static boolean clash(Saying a, Saying b) {
-        if (!(a.worth() instanceof Saying.Literal one) || !(b.worth() instanceof Saying.Literal other)) {
+        if (!(a.source() instanceof Saying.Literal one) || !(b.source() instanceof Saying.Literal other)) {
             return false;
         }
         return switch (b.verb()) {

@@ -144,7 +144,7 @@ public final class SheetCheck {
     /** Of a row that no day was found for it is told that, once, with a day on which all but one of its conditions hold. */
     private Finding unseen(Row row) {
         List<Condition> parts = row.condition().parts();
-        for (int i = parts.size() - 1; i >= 0 && !unseen.contains(row.author().rule()); i--) {
+        for (int i = parts.size() - 1; i >= 0 && !unseen.contains(row.origin().rule()); i--) {
             Set<Integer> without = Set.of(i);
             List<Condition> others = new ArrayList<>(parts);
             others.remove(i);
@@ -152,7 +152,7 @@ public final class SheetCheck {
                     0, on(row, null));
             Finding remark = shower.shown(new WitnessFinder.Draft(bare, List.of(row), () -> boxes(new Condition.AllOf(others)), row, without));
             if (remark != null) {
-                unseen.add(row.author().rule());
+                unseen.add(row.origin().rule());
                 return remark;
             }
         }
@@ -169,8 +169,8 @@ public final class SheetCheck {
         }
     }
 
-    private Region.Reader regions(long steps) {
-        return new Region.Reader(things, new ReasoningBudget(steps));
+    private Region.RegionReader regions(long steps) {
+        return new Region.RegionReader(things, new ReasoningBudget(steps));
     }
 
     private void alone(RowRegion one) {
@@ -206,7 +206,7 @@ public final class SheetCheck {
 
     /** A row that says two things of which one rules out the other. */
     private void against(Row row, Region region) {
-        SayingComparison.Clash clash = SayingComparison.clash(row);
+        SayingComparison.SayingClash clash = SayingComparison.clash(row);
         if (clash != null) {
             add(Kind.CONTRADICTS, row, null, "It says both " + clash.words() + ".", "Keep one of them.", 0, clash.one().topic().name(),
                     region::boxes);
@@ -257,7 +257,7 @@ public final class SheetCheck {
     }
 
     /** What two rows say that does not go together, in the order of the sheet. */
-    private static SayingComparison.Clash said(RowRegion one, RowRegion other) {
+    private static SayingComparison.SayingClash said(RowRegion one, RowRegion other) {
         boolean inOrder = one.at() < other.at();
         return SayingComparison.clash(inOrder ? one.row() : other.row(), inOrder ? other.row() : one.row());
     }
@@ -326,7 +326,7 @@ public final class SheetCheck {
         List<Region> spoken = new ArrayList<>();
         boolean all = false;
         try {
-            Region.Reader reader = regions(ALL_STEPS / 10);
+            Region.RegionReader reader = regions(ALL_STEPS / 10);
             Region open = reader.applies(topic);
             for (Row row : inForce) {
                 if (row.topics().contains(topic.name())) {
@@ -359,7 +359,7 @@ public final class SheetCheck {
         }
         Box found = null;
         try {
-            Region.Reader reader = regions(ALL_STEPS / 10);
+            Region.RegionReader reader = regions(ALL_STEPS / 10);
             for (Box open : reader.applies(topic).boxes()) {
                 found = found != null ? found : new RegionSearch(reader, new ReasoningBudget(GAP_STEPS)).in(open, silent);
             }
@@ -403,7 +403,7 @@ public final class SheetCheck {
     private List<Box> boxes(Condition... conditions) {
         for (int many = conditions.length; many > 0; many--) {
             try {
-                Region.Reader reader = regions(ROW_STEPS);
+                Region.RegionReader reader = regions(ROW_STEPS);
                 Box box = new RegionSearch(reader, new ReasoningBudget(ROW_STEPS)).in(Box.ANYTHING,
                         Arrays.stream(conditions, 0, many).map(one -> new RegionSearch.Goal(one, true)).toList());
                 if (box != null) {
@@ -417,7 +417,7 @@ public final class SheetCheck {
     }
 
     private static String id(Row row) {
-        return row.author().rule();
+        return row.origin().rule();
     }
 
     private void add(Kind kind, Row row, Row other, String text, String mend, int more, Supplier<List<Box>> boxes) {
@@ -430,7 +430,7 @@ public final class SheetCheck {
     }
 
     private static Finding bare(Kind kind, Row row, Row other, String text, String mend, int more, String on) {
-        List<RuleOrigin> authors = other == null ? List.of(row.author()) : List.of(row.author(), other.author());
+        List<RuleOrigin> authors = other == null ? List.of(row.origin()) : List.of(row.origin(), other.origin());
         return new Finding(kind, authors, "", text, mend, more, on, Finding.Witness.NONE);
     }
 

@@ -30,12 +30,12 @@ final class VariableTable {
     private final List<String> lower = new ArrayList<>();
 
     /** What of the occasion is asked. */
-    enum Whose {
+    enum VariableOwner {
         RIDER, DATE, DAY_OF_YEAR
     }
 
     /** Whether the rider has it is asked. */
-    record Tag(String name) {
+    record TagVariable(String name) {
     }
 
     Variable of(Measure measure) {
@@ -59,7 +59,7 @@ final class VariableTable {
         return known != null ? known : add(key, "any stretch: " + written(stretches.set()), null, YES_NO, stretches.set());
     }
 
-    Variable of(Condition.Share share) {
+    Variable of(Condition.StretchShareCondition share) {
         String key = "share of course: " + key(share.where());
         Variable known = met.get(key);
         return known != null ? known
@@ -69,7 +69,7 @@ final class VariableTable {
     /** Whose day it is: 0 is someone nobody names, the others count the names as they are met, capital letters like small ones. */
     Variable rider() {
         Variable known = met.get(OccasionCondition.Riders.KEY);
-        return known != null ? known : add(OccasionCondition.Riders.KEY, OccasionCondition.Riders.KEY, null, open(0, Long.MAX_VALUE), Whose.RIDER,
+        return known != null ? known : add(OccasionCondition.Riders.KEY, OccasionCondition.Riders.KEY, null, open(0, Long.MAX_VALUE), VariableOwner.RIDER,
                 this::rider);
     }
 
@@ -93,20 +93,20 @@ final class VariableTable {
         String name = OccasionCondition.Tags.KEY + " " + tag;
         String key = name.toLowerCase(Locale.ROOT);
         Variable known = met.get(key);
-        return known != null ? known : add(key, name, null, YES_NO, new Tag(tag), VariableTable::yesNo);
+        return known != null ? known : add(key, name, null, YES_NO, new TagVariable(tag), VariableTable::yesNo);
     }
 
     /** The day, counted from 1970-01-01. */
     Variable date() {
         Variable known = met.get(OccasionCondition.Days.KEY);
         return known != null ? known : add(OccasionCondition.Days.KEY, OccasionCondition.Days.KEY, null,
-                open(FIRST_DAY.toEpochDay(), LAST_DAY.toEpochDay()), Whose.DATE, day -> LocalDate.ofEpochDay(day).toString());
+                open(FIRST_DAY.toEpochDay(), LAST_DAY.toEpochDay()), VariableOwner.DATE, day -> LocalDate.ofEpochDay(day).toString());
     }
 
     /** The day of a leap year, 1 to 366; taken as free of the date, save what {@link Region} knows of short spans. */
     Variable dayOfYear() {
         Variable known = met.get("day of the year");
-        return known != null ? known : add("day of the year", "day of the year", null, open(1, 366), Whose.DAY_OF_YEAR, Long::toString);
+        return known != null ? known : add("day of the year", "day of the year", null, open(1, 366), VariableOwner.DAY_OF_YEAR, Long::toString);
     }
 
     private Variable add(String key, String name, TestSubject scale, ValueSet all, Object asked) {

@@ -29,12 +29,12 @@ final class WitnessFinder {
     private static final int MOST_GEARS = 10;
 
     private final VariableTable things;
-    private final Region.Reader reader;
+    private final Region.RegionReader reader;
     private final Feasibility possible;
     private final WitnessTrial trial;
     private final GearRatios gearing;
 
-    WitnessFinder(VariableTable things, Region.Reader reader, Feasibility possible, WitnessTrial trial) {
+    WitnessFinder(VariableTable things, Region.RegionReader reader, Feasibility possible, WitnessTrial trial) {
         this.things = things;
         this.reader = reader;
         this.possible = possible;
@@ -77,7 +77,7 @@ final class WitnessFinder {
             Situation situation = tries-- > 0 ? ExampleSituation.of(box) : null;
             if (situation != null) {
                 Finding remark = draft.bare().shownBy(new Finding.Witness(facts(box, situation, draft.kind() != Kind.GAP), situation,
-                        draft.silent() == null ? null : draft.silent().author(), unmet(draft, situation)));
+                        draft.silent() == null ? null : draft.silent().origin(), unmet(draft, situation)));
                 if (trial.shows(remark)) {
                     return remark;
                 }
@@ -140,7 +140,7 @@ final class WitnessFinder {
         Box out = box;
         for (Row row : draft.speaking()) {
             for (Saying saying : row.sayings()) {
-                if (saying.worth() instanceof Saying.Times times) {
+                if (saying.source() instanceof Saying.Times times) {
                     Variable thing = things.of(times.measure());
                     Box both = out.and(Box.of(thing, thing.known()));
                     out = both == null ? out : both;
@@ -188,7 +188,7 @@ final class WitnessFinder {
         for (int i = 0; i < box.size(); i++) {
             Object asked = box.thing(i).asked();
             boolean anything = box.values(i).equals(box.thing(i).known());
-            boolean day = asked == VariableTable.Whose.DATE || asked == VariableTable.Whose.DAY_OF_YEAR;
+            boolean day = asked == VariableTable.VariableOwner.DATE || asked == VariableTable.VariableOwner.DAY_OF_YEAR;
             if (day && !dated) {
                 dated = true;
                 out.add(new Fact(OccasionCondition.Days.KEY, day(situation.occasion())));

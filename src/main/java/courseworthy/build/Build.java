@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.fit.FitFindings.Finding;
+import courseworthy.fit.FitFindings.FitFinding;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartKind;
@@ -42,9 +42,9 @@ import java.util.function.Function;
  * @param spares     what lies loose and goes with the build, to be packed, in sentences without a full stop
  * @param after      where everything is with this build; null where no bike can be built
  */
-public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        WorkPlan plan, List<Swap> back, List<Return> returns, List<NotMet> notMet, List<Finding> toMind, List<Finding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
-        PositionTransfer position, WorthwhileChanges worthwhile, BuildCount count, long loss, SeasonPlan.Choice leftOut,
+public record Build(String workshop, Part bike, List<FittedPart> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
+        WorkPlan plan, List<Swap> back, List<Return> returns, List<UnmetDecision> notMet, List<FitFinding> toMind, List<FitFinding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
+        PositionTransfer position, WorthwhileChanges worthwhile, BuildCount count, long loss, SeasonPlan.ClashChoice leftOut,
         List<String> spares, MountingState after) {
 
     public Build {
@@ -88,7 +88,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
     }
 
     /** The same as what there was time for. @param choice what was left out, and what is lost by it */
-    Build leaving(SeasonPlan.Choice choice) {
+    Build leaving(SeasonPlan.ClashChoice choice) {
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, wear, lacking,
                 position, worthwhile, count, loss, choice, spares, after);
     }
@@ -104,14 +104,14 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
     /** The parts by place. */
     Map<MountingPlace, Part> inPlace() {
         Map<MountingPlace, Part> out = new EnumMap<>(MountingPlace.class);
-        for (Fitted each : parts) {
+        for (FittedPart each : parts) {
             out.put(each.place(), each.part());
         }
         return out;
     }
 
     /** A part in its place. */
-    public record Fitted(MountingPlace place, Part part) {
+    public record FittedPart(MountingPlace place, Part part) {
     }
 
     /**
@@ -211,11 +211,11 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
      * @param got    what the build has; "not known" where the part does not say
      * @param part   what part would meet it, in words; empty where nothing can be said
      */
-    public record NotMet(String topic, String wanted, String got, String part) {
+    public record UnmetDecision(String topic, String wanted, String got, String part) {
     }
 
     /** Whether fresh sealant goes in in the place of a part, since the tyre on that wheel is another. */
-    public boolean renewed(Fitted fitted) {
+    public boolean renewed(FittedPart fitted) {
         MountingPlace place = fitted.place();
         return place.kind() == PartKind.SEALANT
                 && swaps.stream().anyMatch(each -> each.place().kind() == PartKind.TYRE && each.place().host() == place.host() && each.on() != null);
@@ -257,7 +257,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
 
         private final String workshop;
         private final Part bike;
-        private List<Fitted> parts = List.of();
+        private List<FittedPart> parts = List.of();
         private List<PlaceChange> places = List.of();
         private double mass;
         private double massNow;
@@ -266,9 +266,9 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         private WorkPlan plan = WorkPlan.NONE;
         private List<Swap> back = List.of();
         private List<Return> returns = List.of();
-        private List<NotMet> notMet = List.of();
-        private List<Finding> toMind = List.of();
-        private List<Finding> inTheWay = List.of();
+        private List<UnmetDecision> notMet = List.of();
+        private List<FitFinding> toMind = List.of();
+        private List<FitFinding> inTheWay = List.of();
         private List<String> pressures = List.of();
         private Map<String, String> set = Map.of();
         private List<String> wear = List.of();
@@ -277,7 +277,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
         private WorthwhileChanges worthwhile;
         private BuildCount count;
         private long loss;
-        private SeasonPlan.Choice leftOut;
+        private SeasonPlan.ClashChoice leftOut;
         private List<String> spares = List.of();
         private MountingState after;
 
@@ -286,7 +286,7 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
             this.bike = bike;
         }
 
-        public Builder parts(List<Fitted> value) {
+        public Builder parts(List<FittedPart> value) {
             parts = value;
             return this;
         }
@@ -331,17 +331,17 @@ public record Build(String workshop, Part bike, List<Fitted> parts, List<PlaceCh
             return this;
         }
 
-        public Builder notMet(List<NotMet> value) {
+        public Builder notMet(List<UnmetDecision> value) {
             notMet = value;
             return this;
         }
 
-        public Builder toMind(List<Finding> value) {
+        public Builder toMind(List<FitFinding> value) {
             toMind = value;
             return this;
         }
 
-        public Builder inTheWay(List<Finding> value) {
+        public Builder inTheWay(List<FitFinding> value) {
             inTheWay = value;
             return this;
         }

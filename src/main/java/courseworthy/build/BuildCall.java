@@ -112,7 +112,7 @@ public final class BuildCall {
             decisions.add(decision.topic() == Topics.FRONT_TYRE_PRESSURE ? marked(decision, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL)
                     : decision.topic() == Topics.REAR_TYRE_PRESSURE ? marked(decision, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL) : decision);
         }
-        return new Call(made.demands().with(lowerMarking()), decisions, made.tasks(), made.couldNotTell());
+        return new Call(made.demands().with(lowerMarking()), decisions, made.tasks(), made.undetermined());
     }
 
     /** The pressure that stands with the build; null where nobody should pump by a number. */

@@ -2,7 +2,7 @@ package courseworthy.build;
 
 import courseworthy.build.Build.Swap;
 import courseworthy.build.BuildObjective.Aim;
-import courseworthy.build.WorthwhileChanges.Change;
+import courseworthy.build.WorthwhileChanges.WorthwhileChange;
 import courseworthy.build.WorthwhileChanges.Stay;
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
@@ -74,7 +74,7 @@ final class BuildComparison {
     /** @param lights what the bike carries of them with the build */
     WorthwhileChanges of(List<Swap> swaps, List<Part> lights) {
         now.remove(MountingPlace.LIGHTS);
-        List<Change> changes = new ArrayList<>();
+        List<WorthwhileChange> changes = new ArrayList<>();
         EnumSet<MountingPlace> left = EnumSet.noneOf(MountingPlace.class);
         for (MountingPlace place : MountingPlace.values()) {
             if (now.get(place) != build.get(place)) {
@@ -94,16 +94,16 @@ final class BuildComparison {
                 changes.add(change(place.words(), together, swaps));
             }
         }
-        Change lit = lights(swaps, lights);
+        WorthwhileChange lit = lights(swaps, lights);
         if (lit != null) {
             changes.add(lit);
         }
-        Change sum = changes.isEmpty() ? null : all(change("all", all, swaps), lit);
+        WorthwhileChange sum = changes.isEmpty() ? null : all(change("all", all, swaps), lit);
         return new WorthwhileChanges(changes, sum, leaveAlone(), races());
     }
 
     /** Lights that go on or come off; null for none. */
-    private Change lights(List<Swap> swaps, List<Part> lights) {
+    private WorthwhileChange lights(List<Swap> swaps, List<Part> lights) {
         List<Part> off = new ArrayList<>();
         for (Part part : workshop.parts()) {
             if (part.kind() == PartKind.LIGHTS && part.bike() == bike && !lights.contains(part)) {
@@ -127,7 +127,7 @@ final class BuildComparison {
         for (Swap swap : swaps) {
             minutes += swap.place() == MountingPlace.LIGHTS ? swap.work().minutes() : 0;
         }
-        return new Change(MountingPlace.LIGHTS.words(), on, off, more, returns, minutes, List.of("lights " + call.on(Topics.LIGHTS).text()), List.of());
+        return new WorthwhileChange(MountingPlace.LIGHTS.words(), on, off, more, returns, minutes, List.of("lights " + call.on(Topics.LIGHTS).text()), List.of());
     }
 
     private static Double sum(List<Part> parts) {
@@ -146,16 +146,16 @@ final class BuildComparison {
     }
 
     /** Both together; what is not known of one is not known of both. */
-    private static Change all(Change parts, Change lights) {
+    private static WorthwhileChange all(WorthwhileChange parts, WorthwhileChange lights) {
         if (lights == null) {
             return parts;
         }
         Long grams = parts.grams() == null || lights.grams() == null ? null : Long.valueOf(parts.grams() + lights.grams());
         Range returns = parts.returns() == null || lights.returns() == null ? null : parts.returns().plus(lights.returns());
-        return new Change(parts.place(), parts.on(), parts.off(), grams, returns, parts.minutes() + lights.minutes(), parts.serves(), parts.fresh());
+        return new WorthwhileChange(parts.place(), parts.on(), parts.off(), grams, returns, parts.minutes() + lights.minutes(), parts.serves(), parts.fresh());
     }
 
-    private Change change(String where, Set<MountingPlace> places, List<Swap> swaps) {
+    private WorthwhileChange change(String where, Set<MountingPlace> places, List<Swap> swaps) {
         List<Part> on = new ArrayList<>();
         List<Part> off = new ArrayList<>();
         List<Part> fresh = new ArrayList<>();
@@ -176,7 +176,7 @@ final class BuildComparison {
             boolean carried = swap.over() != null && places.contains(WorkOrder.carrier(swap.place()));
             minutes += carried || places.contains(swap.place()) ? swap.work().minutes() : 0;
         }
-        return new Change(where, on, off, grams(places, build), returns(places, build), minutes, distinct(serves), fresh);
+        return new WorthwhileChange(where, on, off, grams(places, build), returns(places, build), minutes, distinct(serves), fresh);
     }
 
     private static void add(List<Part> to, Part part) {
@@ -373,12 +373,12 @@ final class BuildComparison {
         for (Claim claim : decision.taken()) {
             leading = leading == null || speaks(claim, decision) > speaks(leading, decision) ? claim : leading;
         }
-        return decision.topic().name() + " " + decision.phrase() + " is recommended" + (leading == null ? "" : ": " + lower(leading.author().because()));
+        return decision.topic().name() + " " + decision.phrase() + " is recommended" + (leading == null ? "" : ": " + lower(leading.origin().because()));
     }
 
     /** A preference for the very value says most of why, a tie between front and rear least. */
     private static int speaks(Claim claim, Decision decision) {
-        if (claim.author().rule().startsWith("pairing/")) {
+        if (claim.origin().rule().startsWith("pairing/")) {
             return 0;
         }
         return claim.verb() == Verb.PREFER && claim.value() == decision.value() ? 2 : 1;

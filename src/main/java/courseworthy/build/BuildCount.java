@@ -15,7 +15,7 @@ import java.util.List;
  * @param works       swaps
  * @param pairs       what two parts cost together
  */
-public record BuildCount(long perKilogram, List<Departure> departures, List<MountingPlace> empty, List<Mass> masses, List<Work> works, List<Pair> pairs) {
+public record BuildCount(long perKilogram, List<Departure> departures, List<MountingPlace> empty, List<Mass> masses, List<WorkCount> works, List<PairCount> pairs) {
 
     public BuildCount {
         departures = List.copyOf(departures);
@@ -85,12 +85,12 @@ public record BuildCount(long perKilogram, List<Departure> departures, List<Moun
      * @param times    2 where the part has to go back to what it is taken off, else 1
      * @param otherEnd whether it changes ends
      */
-    public record Work(MountingPlace place, Part part, WorkStep step, double minutes, int times, boolean otherEnd, long cost) {
+    public record WorkCount(MountingPlace place, Part part, WorkStep step, double minutes, int times, boolean otherEnd, long cost) {
     }
 
     /** What two parts cost together. @param what in words */
-    public record Pair(String what, List<Part> parts, long cost) {
-        public Pair {
+    public record PairCount(String what, List<Part> parts, long cost) {
+        public PairCount {
             parts = List.copyOf(parts);
         }
     }
@@ -113,11 +113,11 @@ public record BuildCount(long perKilogram, List<Departure> departures, List<Moun
     }
 
     public long ofWorks() {
-        return works.stream().mapToLong(Work::cost).sum();
+        return works.stream().mapToLong(WorkCount::cost).sum();
     }
 
     public long ofPairs() {
-        return pairs.stream().mapToLong(Pair::cost).sum();
+        return pairs.stream().mapToLong(PairCount::cost).sum();
     }
 
     public long total() {

@@ -2,9 +2,9 @@ package courseworthy.build;
 
 import courseworthy.build.BuildCount.Departure;
 import courseworthy.build.BuildCount.Mass;
-import courseworthy.build.BuildCount.Pair;
-import courseworthy.build.BuildCount.Work;
-import courseworthy.build.BuildObjective.Got;
+import courseworthy.build.BuildCount.PairCount;
+import courseworthy.build.BuildCount.WorkCount;
+import courseworthy.build.BuildObjective.AimedValue;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Workshop;
@@ -40,17 +40,17 @@ final class BuildCounter {
     /** @param recommended the kind of bike that was recommended, where the build is on another; null where it is the recommended one */
     BuildCount count(BuildObjective recommended) {
         List<Departure> departures = new ArrayList<>();
-        for (Got each : recommended == null ? List.<Got>of() : recommended.countedOfBike(bike)) {
+        for (AimedValue each : recommended == null ? List.<AimedValue>of() : recommended.countedOfBike(bike)) {
             departure(each, departures);
         }
-        for (Got each : aims.counted(bike, parts, open.keySet(), meter)) {
+        for (AimedValue each : aims.counted(bike, parts, open.keySet(), meter)) {
             departure(each, departures);
         }
         List<MountingPlace> empty = open.keySet().stream().filter(place -> place.needed() && parts.get(place) == null).toList();
         return new BuildCount(aims.perKilogram(), departures, empty, masses(), works(), pairs());
     }
 
-    private void departure(Got got, List<Departure> out) {
+    private void departure(AimedValue got, List<Departure> out) {
         if (got.loss() > 0) {
             Stream<Part> of = switch (got.aim().wanted().of()) {
                 case BIKE -> Stream.of(bike);
@@ -74,8 +74,8 @@ final class BuildCounter {
         return out;
     }
 
-    private List<Work> works() {
-        List<Work> out = new ArrayList<>();
+    private List<WorkCount> works() {
+        List<WorkCount> out = new ArrayList<>();
         for (MountingPlace place : open.keySet()) {
             Part part = parts.get(place);
             add(costs.swap(place, part, chosen(place.host())), out);
@@ -89,32 +89,32 @@ final class BuildCounter {
         return place == null ? null : parts.get(place);
     }
 
-    private static void add(Work work, List<Work> out) {
+    private static void add(WorkCount work, List<WorkCount> out) {
         if (work != null) {
             out.add(work);
         }
     }
 
-    private void rim(Part tyre, Part wheel, List<Pair> out) {
+    private void rim(Part tyre, Part wheel, List<PairCount> out) {
         long rim = costs.rim(tyre, wheel);
         if (rim > 0) {
-            out.add(new Pair("a tyre outside the general table for its rim", List.of(tyre, wheel), rim));
+            out.add(new PairCount("a tyre outside the general table for its rim", List.of(tyre, wheel), rim));
         }
     }
 
-    private List<Pair> pairs() {
-        List<Pair> out = new ArrayList<>();
+    private List<PairCount> pairs() {
+        List<PairCount> out = new ArrayList<>();
         Part front = parts.get(MountingPlace.FRONT_TYRE);
         Part rear = parts.get(MountingPlace.REAR_TYRE);
         long tyres = costs.tyres(front, rear);
         if (tyres > 0) {
-            out.add(new Pair(BuildVariables.isPair(front, rear) ? "the later of a pair in front" : "tyres that differ", List.of(front, rear), tyres));
+            out.add(new PairCount(BuildVariables.isPair(front, rear) ? "the later of a pair in front" : "tyres that differ", List.of(front, rear), tyres));
         }
         Part frontPads = parts.get(MountingPlace.FRONT_PADS);
         Part rearPads = parts.get(MountingPlace.REAR_PADS);
         long pads = costs.pads(frontPads, rearPads);
         if (pads > 0) {
-            out.add(new Pair("brake pads of two compounds", List.of(frontPads, rearPads), pads));
+            out.add(new PairCount("brake pads of two compounds", List.of(frontPads, rearPads), pads));
         }
         rim(front, parts.get(MountingPlace.FRONT_WHEEL), out);
         rim(rear, parts.get(MountingPlace.REAR_WHEEL), out);

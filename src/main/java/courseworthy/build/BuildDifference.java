@@ -1,8 +1,8 @@
 package courseworthy.build;
 
-import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.build.Build.Swap;
-import courseworthy.build.SeasonPlan.Loss;
+import courseworthy.build.SeasonPlan.UnmetTopic;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import java.util.ArrayList;
@@ -74,15 +74,15 @@ final class BuildDifference {
     }
 
     /** What one build does not meet that the other does. */
-    static List<Loss> losses(String rider, Build wanted, Build got) {
+    static List<UnmetTopic> losses(String rider, Build wanted, Build got) {
         Map<String, String> met = new LinkedHashMap<>();
-        for (NotMet each : wanted.notMet()) {
+        for (UnmetDecision each : wanted.notMet()) {
             met.put(each.topic(), each.got());
         }
-        List<Loss> out = new ArrayList<>();
-        for (NotMet each : got.notMet()) {
+        List<UnmetTopic> out = new ArrayList<>();
+        for (UnmetDecision each : got.notMet()) {
             if (!each.got().equals(met.get(each.topic()))) {
-                out.add(new Loss(rider, each.topic(), each.got(), each.wanted()));
+                out.add(new UnmetTopic(rider, each.topic(), each.got(), each.wanted()));
             }
         }
         return out;

@@ -1,7 +1,7 @@
 package courseworthy.build;
 
-import courseworthy.build.Build.Fitted;
-import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.FittedPart;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.build.Build.Swap;
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
@@ -11,7 +11,7 @@ import courseworthy.fit.BuildLoad;
 import courseworthy.fit.CockpitFit;
 import courseworthy.fit.FitChecks;
 import courseworthy.fit.FitChecks.Check;
-import courseworthy.fit.FitFindings.Finding;
+import courseworthy.fit.FitFindings.FitFinding;
 import courseworthy.fit.FitResult;
 import courseworthy.fit.FitRules;
 import courseworthy.ride.Range;
@@ -151,7 +151,7 @@ public final class BuildFinder {
     private Build build(FitRules rules) {
         List<Part> all = new ArrayList<>(workshop.bikes());
         all.removeIf(each -> only != null && !only.equals(each.name()));
-        Solved solved = cheapest(all, true);
+        BikeSolution solved = cheapest(all, true);
         return solved == null ? ofAnyKind(all, rules) : built(solved.bike(), solved.parts(), rules);
     }
 
@@ -159,12 +159,12 @@ public final class BuildFinder {
     private Build ofAnyKind(List<Part> bikes, FitRules rules) {
         Map<String, BuildFinder> finders = new HashMap<>();
         BuildFinder finder = null;
-        Solved best = null;
+        BikeSolution best = null;
         for (Part each : bikes) {
             BuildFinder own = finders.computeIfAbsent(String.valueOf(each.word(PartDetail.KIND)), this::onKind);
-            Solved solved = own.cheapest(List.of(each), false);
+            BikeSolution solved = own.cheapest(List.of(each), false);
             if (solved != null && own != this) {
-                solved = new Solved(each, solved.parts(), withKind(solved.cost(), aims.ofBike(each)));
+                solved = new BikeSolution(each, solved.parts(), withKind(solved.cost(), aims.ofBike(each)));
             }
             if (solved != null && (best == null || solved.cost() < best.cost())) {
                 best = solved;
@@ -185,7 +185,7 @@ public final class BuildFinder {
     }
 
     /** A bike with parts in its places, and what is lost by it. */
-    private record Solved(Part bike, Map<MountingPlace, Part> parts, long cost) {
+    private record BikeSolution(Part bike, Map<MountingPlace, Part> parts, long cost) {
     }
 
     /**
@@ -194,9 +194,9 @@ public final class BuildFinder {
      * @param called whether it must be of the kind that is called and lack no part that a bike needs: gears, tyres and pressures, and the
      *               time, are those of that kind
      */
-    private Solved cheapest(List<Part> bikes, boolean called) {
+    private BikeSolution cheapest(List<Part> bikes, boolean called) {
         String kind = call.on(Topics.BIKE).text();
-        Solved best = null;
+        BikeSolution best = null;
         for (Part each : bikes) {
             if (called && !kind.equals(each.word(PartDetail.KIND))) {
                 continue;
@@ -205,17 +205,17 @@ public final class BuildFinder {
             Map<MountingPlace, Part> found = search.solve();
             boolean whole = found != null && search.cost() / BuildVariables.LOSS < BuildObjective.EMPTY;
             if (found != null && (whole || !called) && (best == null || search.cost() < best.cost())) {
-                best = new Solved(each, found, search.cost());
+                best = new BikeSolution(each, found, search.cost());
             }
         }
         return best;
     }
 
     private Build none(FitRules rules) {
-        List<Finding> inTheWay = new ArrayList<>();
+        List<FitFinding> inTheWay = new ArrayList<>();
         for (Part bike : rules == null ? List.<Part>of() : workshop.bikes()) {
-            for (Finding finding : rules.on(bike, workshop.mounted(bike), load)) {
-                if (!finding.fit().fits() && finding.fit().result() != FitResult.Result.UNKNOWN) {
+            for (FitFinding finding : rules.on(bike, workshop.mounted(bike), load)) {
+                if (!finding.fit().fits() && finding.fit().result() != FitResult.FitVerdict.UNKNOWN) {
                     inTheWay.add(finding);
                 }
             }
@@ -252,16 +252,16 @@ public final class BuildFinder {
         if (stem && stemOf(position, bike, parts) != null) {
             parts.put(MountingPlace.STEM, stemOf(position, bike, parts));
         }
-        List<Fitted> fitted = new ArrayList<>();
+        List<FittedPart> fitted = new ArrayList<>();
         List<Part> unweighed = new ArrayList<>();
         double mass = known(bike, unweighed) + orZero(bike.number(PartDetail.OTHER_MASS));
         for (Map.Entry<MountingPlace, Part> each : parts.entrySet()) {
-            fitted.add(new Fitted(each.getKey(), each.getValue()));
+            fitted.add(new FittedPart(each.getKey(), each.getValue()));
             mass += known(each.getValue(), unweighed);
         }
         LightSelection lights = LightSelection.of(call, workshop, bike);
         for (Part light : lights.carried()) {
-            fitted.add(new Fitted(MountingPlace.LIGHTS, light));
+            fitted.add(new FittedPart(MountingPlace.LIGHTS, light));
             mass += known(light, unweighed);
         }
         Build.Builder out = Build.builder(workshop.name(), bike).parts(fitted).mass(mass).massNow(massNow(bike)).unweighed(unweighed)
@@ -310,15 +310,15 @@ public final class BuildFinder {
     }
 
     /** What the rules of fit say of the build; of the steerer, with the spacers that the position asks for under its stem. */
-    private List<Finding> toMind(FitRules rules, Part bike, Map<MountingPlace, Part> parts, PositionTransfer position) {
-        List<Finding> out = new ArrayList<>();
+    private List<FitFinding> toMind(FitRules rules, Part bike, Map<MountingPlace, Part> parts, PositionTransfer position) {
+        List<FitFinding> out = new ArrayList<>();
         boolean carried = position != null && position.advised() != null && position.advised().stem() == parts.get(MountingPlace.STEM)
                 && parts.get(MountingPlace.FORK) != null;
-        for (Finding each : rules.on(bike, parts, load)) {
-            FitResult stacked = carried && each.author().rule().endsWith("/" + STEERER_LENGTH)
+        for (FitFinding each : rules.on(bike, parts, load)) {
+            FitResult stacked = carried && each.origin().rule().endsWith("/" + STEERER_LENGTH)
                     ? CockpitFit.steererLength(parts.get(MountingPlace.FORK), position.advised().stem(), position.advised().under(), bike) : each.fit();
             if (stacked != FitResult.FITS) {
-                out.add(new Finding(each.author(), stacked, each.parts()));
+                out.add(new FitFinding(each.origin(), stacked, each.parts()));
             }
         }
         return out;
@@ -419,14 +419,14 @@ public final class BuildFinder {
         return out;
     }
 
-    private List<NotMet> notMet(Part bike, Map<MountingPlace, Part> parts, LightSelection lights) {
-        List<NotMet> out = new ArrayList<>(lights.missing());
-        for (BuildObjective.Got got : recommended == null ? List.<BuildObjective.Got>of() : recommended.aims.got(bike, Map.of())) {
+    private List<UnmetDecision> notMet(Part bike, Map<MountingPlace, Part> parts, LightSelection lights) {
+        List<UnmetDecision> out = new ArrayList<>(lights.missing());
+        for (BuildObjective.AimedValue got : recommended == null ? List.<BuildObjective.AimedValue>of() : recommended.aims.got(bike, Map.of())) {
             if (got.aim().topic() == Topics.BIKE) {
                 out.add(notMet(got, bike, parts));
             }
         }
-        for (BuildObjective.Got got : aims.got(bike, parts)) {
+        for (BuildObjective.AimedValue got : aims.got(bike, parts)) {
             if (got.loss() > 0) {
                 out.add(notMet(got, bike, parts));
             }
@@ -439,14 +439,14 @@ public final class BuildFinder {
         return out;
     }
 
-    private NotMet notMet(BuildObjective.Got got, Part bike, Map<MountingPlace, Part> parts) {
+    private UnmetDecision notMet(BuildObjective.AimedValue got, Part bike, Map<MountingPlace, Part> parts) {
         Decision decision = got.aim().decision();
         String has = got.value() == null ? "not known" : GearTeeth.text(decision.topic(), got.value(), parts);
         has += end(got.aim().wanted());
         if (MissingPart.isLimitedByEvent(decision) && got.value() != null && got.value() > decision.value()) {
             has += ", which is harder than the event allows this rider";
         }
-        return new NotMet(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts, workshop));
+        return new UnmetDecision(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts, workshop));
     }
 
     /** Told of the rear where the topic is decided for both ends: without, it is the front. */

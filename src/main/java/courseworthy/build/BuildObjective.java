@@ -129,7 +129,7 @@ final class BuildObjective {
             long bounds = 0;
             for (Claim claim : decision.taken()) {
                 long off = off(claim, got);
-                bounds = off > 0 && isLimit(claim) ? FORBIDDEN : bounds + off * claim.author().force().weight();
+                bounds = off > 0 && isLimit(claim) ? FORBIDDEN : bounds + off * claim.origin().force().weight();
                 if (bounds >= FORBIDDEN) {
                     break;
                 }
@@ -144,12 +144,12 @@ final class BuildObjective {
         }
 
         private boolean isLimit(Claim claim) {
-            return claim.author().rank() == Rank.LIMIT && !SAID_BY_FIT.contains(claim.author().rule());
+            return claim.origin().rank() == Rank.LIMIT && !SAID_BY_FIT.contains(claim.origin().rule());
         }
 
         /** How far beyond a bound or a veto, in notches; joins between topics are left to the rules of fit. */
         private long off(Claim claim, long got) {
-            if (claim.author().rule().startsWith("pairing/") || SAID_BY_FIT.contains(claim.author().rule())) {
+            if (claim.origin().rule().startsWith("pairing/") || SAID_BY_FIT.contains(claim.origin().rule())) {
                 return 0;
             }
             return switch (claim.verb()) {
@@ -188,15 +188,15 @@ final class BuildObjective {
         int weight = 0;
         for (Claim claim : decision.taken()) {
             switch (claim.verb()) {
-                case PREFER, AVOID -> weight = Math.max(weight, claim.author().force().weight());
+                case PREFER, AVOID -> weight = Math.max(weight, claim.origin().force().weight());
                 default -> {
                 }
             }
         }
         // A middle between wishes meets none of them, and still is what weighs least against all.
-        for (Decision.Lost lost : weight == 0 ? decision.lost() : List.<Decision.Lost>of()) {
+        for (Decision.LosingClaim lost : weight == 0 ? decision.lost() : List.<Decision.LosingClaim>of()) {
             boolean voted = lost.how() == Decision.How.OUTVOTED && lost.claim().verb() == Verb.PREFER;
-            weight = voted ? Math.max(weight, lost.claim().author().force().weight()) : weight;
+            weight = voted ? Math.max(weight, lost.claim().origin().force().weight()) : weight;
         }
         return new Aim(decision, wanted, weight, returns);
     }
@@ -287,7 +287,7 @@ final class BuildObjective {
      */
     long of(Part bike, Map<MountingPlace, Part> parts, Set<MountingPlace> places, Part meter) {
         long sum = 0;
-        for (Got each : counted(bike, parts, places, meter)) {
+        for (AimedValue each : counted(bike, parts, places, meter)) {
             sum = Math.min(FORBIDDEN, sum + each.loss());
         }
         for (MountingPlace place : places) {
@@ -297,56 +297,56 @@ final class BuildObjective {
     }
 
     /** What a build has on every decision that counts, on every day. @param places those that were decided on */
-    List<Got> counted(Part bike, Map<MountingPlace, Part> parts, Set<MountingPlace> places, Part meter) {
-        List<Got> out = new ArrayList<>(gotOfBike(bike));
+    List<AimedValue> counted(Part bike, Map<MountingPlace, Part> parts, Set<MountingPlace> places, Part meter) {
+        List<AimedValue> out = new ArrayList<>(gotOfBike(bike));
         for (MountingPlace place : places) {
             Part part = parts.get(place);
             for (Aim aim : part == null && place.needed() ? List.<Aim>of() : at(place)) {
-                out.add(new Got(aim, aim.got(part)));
+                out.add(new AimedValue(aim, aim.got(part)));
             }
         }
         Part rings = parts.get(MountingPlace.CHAINRING);
         Part cassette = parts.get(MountingPlace.CASSETTE);
         boolean geared = rings != null && cassette != null && places.contains(MountingPlace.CHAINRING) && places.contains(MountingPlace.CASSETTE);
         for (Aim aim : geared ? ofGears : List.<Aim>of()) {
-            out.add(new Got(aim, TopicPlacement.gear(aim.topic(), rings, cassette)));
+            out.add(new AimedValue(aim, TopicPlacement.gear(aim.topic(), rings, cassette)));
         }
         if (power != null && places.contains(MountingPlace.CRANK)) {
-            out.add(new Got(power, TopicPlacement.power(power.topic(), parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), meter)));
+            out.add(new AimedValue(power, TopicPlacement.power(power.topic(), parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), meter)));
         }
         others.forEach(each -> out.addAll(each.counted(bike, parts, places, meter)));
         return out;
     }
 
     /** What a bike by itself has on every decision that counts, on every day. */
-    List<Got> countedOfBike(Part bike) {
-        List<Got> out = new ArrayList<>(gotOfBike(bike));
+    List<AimedValue> countedOfBike(Part bike) {
+        List<AimedValue> out = new ArrayList<>(gotOfBike(bike));
         others.forEach(each -> out.addAll(each.countedOfBike(bike)));
         return out;
     }
 
-    private List<Got> gotOfBike(Part bike) {
-        return ofBike.stream().map(aim -> new Got(aim, aim.got(bike))).toList();
+    private List<AimedValue> gotOfBike(Part bike) {
+        return ofBike.stream().map(aim -> new AimedValue(aim, aim.got(bike))).toList();
     }
 
     /** Everything wanted, to say what was not met, with what was got. */
-    List<Got> got(Part bike, Map<MountingPlace, Part> parts) {
-        List<Got> out = new ArrayList<>(gotOfBike(bike));
+    List<AimedValue> got(Part bike, Map<MountingPlace, Part> parts) {
+        List<AimedValue> out = new ArrayList<>(gotOfBike(bike));
         byPlace.forEach((place, aims) -> {
             for (Aim aim : aims) {
                 Part part = parts.get(place);
                 if ((part != null || !place.needed()) && aim.concerns(part)) {
-                    out.add(new Got(aim, aim.got(part)));
+                    out.add(new AimedValue(aim, aim.got(part)));
                 }
             }
         });
         if (parts.get(MountingPlace.CHAINRING) != null && parts.get(MountingPlace.CASSETTE) != null) {
             for (Aim aim : ofGears) {
-                out.add(new Got(aim, TopicPlacement.gear(aim.topic(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE))));
+                out.add(new AimedValue(aim, TopicPlacement.gear(aim.topic(), parts.get(MountingPlace.CHAINRING), parts.get(MountingPlace.CASSETTE))));
             }
         }
         if (power != null && parts.get(MountingPlace.CRANK) != null) {
-            out.add(new Got(power, TopicPlacement.power(power.topic(), parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), parts.get(MountingPlace.METER))));
+            out.add(new AimedValue(power, TopicPlacement.power(power.topic(), parts.get(MountingPlace.CRANK), parts.get(MountingPlace.PEDALS), parts.get(MountingPlace.METER))));
         }
         return out;
     }
@@ -356,7 +356,7 @@ final class BuildObjective {
      *
      * @param value ticks or a position; null where the part does not say
      */
-    record Got(Aim aim, Long value) {
+    record AimedValue(Aim aim, Long value) {
         long loss() {
             return aim.loss(value);
         }

@@ -36,7 +36,7 @@ final class BuildSearch {
     private final int[] chosen;
     private long best = Long.MAX_VALUE;
     private long nodes;
-    private final Map<Around, Solved> solved = new HashMap<>();
+    private final Map<Around, SearchSolution> solved = new HashMap<>();
 
     /** The open places of a group and what is chosen around it. */
     private record Around(int[] key) {
@@ -52,7 +52,7 @@ final class BuildSearch {
     }
 
     /** @param cost the least where exact, else what it does not stay below */
-    private record Solved(long cost, boolean exact, int[] values) {
+    private record SearchSolution(long cost, boolean exact, int[] values) {
     }
 
     BuildSearch(Workshop workshop, Part bike, BuildLoad load, BuildObjective aims) {
@@ -140,7 +140,7 @@ final class BuildSearch {
             return group(open, now, under, found);
         }
         Around around = around(open);
-        Solved known = solved.get(around);
+        SearchSolution known = solved.get(around);
         if (known != null && (known.exact() || known.cost() >= under)) {
             for (int k = 0; known.exact() && k < open.length; k++) {
                 found[open[k]] = known.values()[k];
@@ -153,7 +153,7 @@ final class BuildSearch {
         for (int k = 0; k < chosenValues.length; k++) {
             chosenValues[k] = found[open[k]];
         }
-        solved.put(around, new Solved(exact ? least : under, exact, chosenValues));
+        solved.put(around, new SearchSolution(exact ? least : under, exact, chosenValues));
         return least;
     }
 

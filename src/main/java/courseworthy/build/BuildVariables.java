@@ -259,7 +259,7 @@ final class BuildVariables {
             stands &= parts[i] == null || MountingEffort.isThere(parts[i], check.places().get(i), bike);
         }
         FitResult fit = check.question().ask(bike, load, parts);
-        return fit.fits() || stands && fit.result() == FitResult.Result.UNKNOWN;
+        return fit.fits() || stands && fit.result() == FitResult.FitVerdict.UNKNOWN;
     }
 
     private void tables() {
@@ -463,7 +463,7 @@ final class BuildVariables {
     long ofBike() {
         for (Check check : FitChecks.all()) {
             FitResult frame = check.places().isEmpty() ? check.question().ask(bike, load, new Part[0]) : FitResult.FITS;
-            if (!frame.fits() && frame.result() != FitResult.Result.UNKNOWN) {
+            if (!frame.fits() && frame.result() != FitResult.FitVerdict.UNKNOWN) {
                 return BuildObjective.FORBIDDEN;
             }
         }

@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
@@ -169,25 +169,25 @@ final class LightSelection {
     }
 
     /** What the call wants and the workshop has not. */
-    List<NotMet> missing() {
-        List<NotMet> out = new ArrayList<>();
+    List<UnmetDecision> missing() {
+        List<UnmetDecision> out = new ArrayList<>();
         if (wanted < TO_BE_SEEN) {
             return out;
         }
         String kind = wanted >= TO_SEE_BY ? "to see by" : "to be seen";
         String lasting = needed() == null ? "" : " that runs " + runTime.text() + " at the mode used";
         if (main == null) {
-            out.add(new NotMet(Topics.LIGHTS.name(), lights.text(), "no light " + kind + " in front", "a front light " + kind + lasting));
+            out.add(new UnmetDecision(Topics.LIGHTS.name(), lights.text(), "no light " + kind + " in front", "a front light " + kind + lasting));
         } else if (lasts(main) > 0) {
             Double has = main.number(PartDetail.RUN_TIME);
             String got = has == null ? "that of " + main + " not known" : runTime.topic().text(Math.round(Math.floor(has / runTime.topic().resolution().base(1) + 1e-9)));
-            out.add(new NotMet(Topics.LIGHT_RUN_TIME.name(), runTime.text(), got, "a front light to see by" + lasting));
+            out.add(new UnmetDecision(Topics.LIGHT_RUN_TIME.name(), runTime.text(), got, "a front light to see by" + lasting));
         }
         if (wanted >= WITH_A_BACKUP && backup == null) {
-            out.add(new NotMet(Topics.LIGHTS.name(), lights.text(), "no backup apart from the main light", "a second front light to see by"));
+            out.add(new UnmetDecision(Topics.LIGHTS.name(), lights.text(), "no backup apart from the main light", "a second front light to see by"));
         }
         if (rear == null) {
-            out.add(new NotMet(Topics.LIGHTS.name(), lights.text(), "no light at the rear", "a rear light to be seen"));
+            out.add(new UnmetDecision(Topics.LIGHTS.name(), lights.text(), "no light at the rear", "a rear light to be seen"));
         }
         return out;
     }

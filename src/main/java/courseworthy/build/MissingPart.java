@@ -22,7 +22,7 @@ final class MissingPart {
     /** Whether the hardest gear may be no harder by the event's rules. */
     static boolean isLimitedByEvent(Decision decision) {
         return decision.topic() == Topics.HARDEST_GEAR && decision.taken().stream()
-                .anyMatch(claim -> claim.author().rank() == Rank.LIMIT && claim.verb() == Verb.AT_MOST);
+                .anyMatch(claim -> claim.origin().rank() == Rank.LIMIT && claim.verb() == Verb.AT_MOST);
     }
 
     /** @param workshop what there is, adapters among it */

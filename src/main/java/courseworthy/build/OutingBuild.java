@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.build.Build.Fitted;
+import courseworthy.build.Build.FittedPart;
 import courseworthy.workshop.Workshop;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,7 +35,7 @@ record OutingBuild(Outing outing, Workshop from, Build build) {
         Set<String> out = new LinkedHashSet<>();
         if (build.bike() != null) {
             out.add(build.bike().name());
-            for (Fitted each : build.parts()) {
+            for (FittedPart each : build.parts()) {
                 out.add(each.part().name());
             }
         }
@@ -58,7 +58,7 @@ record OutingBuild(Outing outing, Workshop from, Build build) {
         for (OutingBuild each : made) {
             if (each.build().after() != null) {
                 Map<String, String> after = each.build().after().written();
-                for (Fitted fitted : each.build().parts()) {
+                for (FittedPart fitted : each.build().parts()) {
                     out.put(fitted.part().name(), after.get(fitted.part().name()));
                 }
             }

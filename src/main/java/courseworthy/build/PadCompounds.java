@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.topic.Topics;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
@@ -15,14 +15,14 @@ final class PadCompounds {
     }
 
     /** What is short of one compound at both ends, with what would mend it. @param parts the build */
-    static NotMet apart(Part front, Part rear, Map<MountingPlace, Part> parts) {
+    static UnmetDecision apart(Part front, Part rear, Map<MountingPlace, Part> parts) {
         String one = front.word(PartDetail.COMPOUND);
         String other = rear.word(PartDetail.COMPOUND);
         String rearPads = permits(parts.get(MountingPlace.REAR_ROTOR), one);
         String frontPads = permits(parts.get(MountingPlace.FRONT_ROTOR), other);
         String part = rearPads.isEmpty() ? "rear brake pads of pad compound " + one
                 : frontPads.isEmpty() ? "front brake pads of pad compound " + other : "rear brake pads of pad compound " + one + rearPads;
-        return new NotMet(Topics.PAD_COMPOUND.name(), "one compound at both ends", one + " in front and " + other + " at the rear", part);
+        return new UnmetDecision(Topics.PAD_COMPOUND.name(), "one compound at both ends", one + " in front and " + other + " at the rear", part);
     }
 
     /** The rotor that would have to go as well; empty where it permits the compound or does not say. */

@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.build.BuildCount.Work;
+import courseworthy.build.BuildCount.WorkCount;
 import courseworthy.build.BuildCount.WorkStep;
 import courseworthy.fit.WheelFit;
 import courseworthy.workshop.MountingPlace;
@@ -38,12 +38,12 @@ final class PartCosts {
 
     /** What the work of a swap costs. @param host what is chosen for the place that carries it; null where the frame does */
     long work(MountingPlace place, Part part, Part host) {
-        Work work = swap(place, part, host);
+        WorkCount work = swap(place, part, host);
         return work == null ? 0 : work.cost();
     }
 
     /** The work of a swap, null where there is none; a part that is taken off something else has to go back. */
-    Work swap(MountingPlace place, Part part, Part host) {
+    WorkCount swap(MountingPlace place, Part part, Part host) {
         if (part == null) {
             Part off = MountingEffort.stands(workshop, place, host, bike);
             return off == null ? null : work(place, off, WorkStep.REMOVE, 1, false);
@@ -56,9 +56,9 @@ final class PartCosts {
         return work(place, part, WorkStep.FIT, taken ? 2 : 1, otherEnd);
     }
 
-    private Work work(MountingPlace place, Part part, WorkStep step, int times, boolean otherEnd) {
+    private WorkCount work(MountingPlace place, Part part, WorkStep step, int times, boolean otherEnd) {
         long cost = times * effort.cost(part.kind()) + (otherEnd ? BuildVariables.OTHER_END : 0);
-        return new Work(place, part, step, effort.minutes(part.kind()), times, otherEnd, cost);
+        return new WorkCount(place, part, step, effort.minutes(part.kind()), times, otherEnd, cost);
     }
 
     /** The place whose part, where it gives way, leaves the one in another place to be moved over; null for none. */
@@ -68,12 +68,12 @@ final class PartCosts {
 
     /** What moving a part over costs. @param carrier what is chosen for the place that carries it */
     long move(MountingPlace place, Part part, Part carrier) {
-        Work work = moved(place, part, carrier);
+        WorkCount work = moved(place, part, carrier);
         return work == null ? 0 : work.cost();
     }
 
     /** A saddle moves over where the post under it is another, pedals with the crank, extensions with the bar; null where nothing moves. */
-    Work moved(MountingPlace place, Part part, Part carrier) {
+    WorkCount moved(MountingPlace place, Part part, Part carrier) {
         return MountingEffort.movesOver(part, place, carrier, bike) ? work(place, part, WorkStep.MOVE, 1, false) : null;
     }
 

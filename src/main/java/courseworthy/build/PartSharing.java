@@ -1,9 +1,9 @@
 package courseworthy.build;
 
 import courseworthy.build.Build.Swap;
-import courseworthy.build.SeasonPlan.Choice;
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Loss;
+import courseworthy.build.SeasonPlan.ClashChoice;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.UnmetTopic;
 import courseworthy.fit.FitRules;
 import courseworthy.ride.Range;
 import courseworthy.workshop.MountingPlace;
@@ -42,17 +42,17 @@ final class PartSharing {
     }
 
     /** Builds, and what could not be had by all who want it. @param clash null for nothing */
-    record Shared(List<OutingBuild> made, Clash clash) {
+    record SharingResult(List<OutingBuild> made, PartClash clash) {
     }
 
     /** The builds of all who start at one time. */
-    Shared of(List<Outing> outings) {
+    SharingResult of(List<Outing> outings) {
         List<OutingBuild> made = new ArrayList<>();
         for (Outing outing : outings) {
             made.add(made(outing, now));
         }
         Set<String> shared = shared(made);
-        return shared.isEmpty() ? new Shared(made, null) : share(made, shared);
+        return shared.isEmpty() ? new SharingResult(made, null) : share(made, shared);
     }
 
     private OutingBuild made(Outing outing, Workshop from) {
@@ -75,7 +75,7 @@ final class PartSharing {
     }
 
     /** Tries who chooses first; the order by which all together lose least is scheduled, of equals the one written. */
-    private Shared share(List<OutingBuild> free, Set<String> shared) {
+    private SharingResult share(List<OutingBuild> free, Set<String> shared) {
         List<List<OutingBuild>> tried = new ArrayList<>();
         Map<List<Integer>, OutingBuild> known = new HashMap<>();
         List<Outing> written = free.stream().map(OutingBuild::outing).toList();
@@ -89,10 +89,10 @@ final class PartSharing {
         for (int i = 1; i < tried.size(); i++) {
             best = loss(tried.get(i)) < loss(tried.get(best)) ? i : best;
         }
-        List<Choice> choices = new ArrayList<>();
+        List<ClashChoice> choices = new ArrayList<>();
         choices.add(choice(tried.get(best), free, now));
         for (int i = 0; i < tried.size(); i++) {
-            Choice choice = i == best ? null : choice(tried.get(i), free, now);
+            ClashChoice choice = i == best ? null : choice(tried.get(i), free, now);
             if (choice != null && !alike(choices, choice)) {
                 choices.add(choice);
             }
@@ -105,12 +105,12 @@ final class PartSharing {
                 wanting.add(each.outing().rider() + " (" + each.build().bike() + ", " + each.outing().event() + ")");
             }
         }
-        Clash clash = new Clash(free.get(0).outing().date(), apartFromTheirBike(shared), wanting, choices);
+        PartClash clash = new PartClash(free.get(0).outing().date(), apartFromTheirBike(shared), wanting, choices);
         List<OutingBuild> out = new ArrayList<>();
         for (OutingBuild each : tried.get(best)) {
             out.add(each.build().bike() == null ? each : new OutingBuild(each.outing(), each.from(), fromTheMorning(each.build(), each.outing())));
         }
-        return new Shared(out, clash);
+        return new SharingResult(out, clash);
     }
 
     /** Where a whole bike is wanted twice, what is on it goes without saying. */
@@ -125,8 +125,8 @@ final class PartSharing {
         return out;
     }
 
-    private static boolean alike(List<Choice> choices, Choice choice) {
-        for (Choice each : choices) {
+    private static boolean alike(List<ClashChoice> choices, ClashChoice choice) {
+        for (ClashChoice each : choices) {
             if (each.what().equals(choice.what()) && each.loses().equals(choice.loses())) {
                 return true;
             }
@@ -216,9 +216,9 @@ final class PartSharing {
         return build.after(swaps, WorkPlan.of(swaps, before, deadlines.apply(outing)), own + before.mass(bike));
     }
 
-    private static Choice choice(List<OutingBuild> made, List<OutingBuild> free, Workshop workshop) {
+    private static ClashChoice choice(List<OutingBuild> made, List<OutingBuild> free, Workshop workshop) {
         List<String> words = new ArrayList<>();
-        List<Loss> loses = new ArrayList<>();
+        List<UnmetTopic> loses = new ArrayList<>();
         Range costs = Range.exact(0);
         for (OutingBuild each : made) {
             OutingBuild wanted = of(each.outing(), free);
@@ -226,7 +226,7 @@ final class PartSharing {
             loses.addAll(BuildDifference.losses(each.outing().rider(), wanted.build(), each.build()));
             costs = plus(costs, cost(each, wanted, workshop));
         }
-        return new Choice(String.join("; ", words), loses, costs);
+        return new ClashChoice(String.join("; ", words), loses, costs);
     }
 
     /** Time that one build costs against another, s; null where it is not known. */

@@ -171,7 +171,7 @@ final class PartialBuilds {
 
     private int unsafe(Map<MountingPlace, Part> parts) {
         int out = worn.applyAsInt(parts);
-        for (BuildObjective.Got got : aims.got(bike, parts)) {
+        for (BuildObjective.AimedValue got : aims.got(bike, parts)) {
             out += got.loss() > 0 && got.aim().topic().concerns().contains(Concern.SAFETY) ? 1 : 0;
         }
         return out;

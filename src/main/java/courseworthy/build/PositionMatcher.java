@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.build.PositionTransfer.Choice;
+import courseworthy.build.PositionTransfer.StemChoice;
 import courseworthy.build.PositionTransfer.Saddle;
 import courseworthy.fit.BuildLoad;
 import courseworthy.fit.CockpitFit;
@@ -66,16 +66,16 @@ public final class PositionMatcher {
         if (from.hands() == null || to.cockpit() == null) {
             return new PositionTransfer(from, to, List.of(), null, null, List.of(), null, saddle(), toMeasure, toMind(null));
         }
-        List<Choice> all = all(toMeasure);
-        List<Choice> fitting = bestOfEach(all, FitResult.Result.FITS);
-        Choice closest = fitting.isEmpty() ? null : fitting.get(0);
+        List<StemChoice> all = all(toMeasure);
+        List<StemChoice> fitting = bestOfEach(all, FitResult.FitVerdict.FITS);
+        StemChoice closest = fitting.isEmpty() ? null : fitting.get(0);
         return new PositionTransfer(from, to, fitting, advised(fitting, work(fitting)), unknown(all, closest), refused(all, fitting), wished(closest), saddle(), toMeasure, toMind(closest));
     }
 
     // Stem and spacers
 
-    private List<Choice> all(List<String> toMeasure) {
-        List<Choice> out = new ArrayList<>();
+    private List<StemChoice> all(List<String> toMeasure) {
+        List<StemChoice> out = new ArrayList<>();
         List<SpacerStack> stacks = stacks();
         for (Part stem : workshop.parts()) {
             if (stem.kind() != PartKind.STEM || !stem.owned() || stays(stem)) {
@@ -114,12 +114,12 @@ public final class PositionMatcher {
         return null;
     }
 
-    private Choice choice(Part stem, boolean turned, SpacerStack stack) {
+    private StemChoice choice(Part stem, boolean turned, SpacerStack stack) {
         double angle = stem.number(PartDetail.STEM_ANGLE) * (turned ? -1 : 1) + 0.0;
         Point hands = to.cockpit().with(to.bike().number(PartDetail.HEADSET_COVER) + stack.height(), stem.number(PartDetail.CLAMP_HEIGHT),
                 stem.number(PartDetail.STEM_LENGTH), angle).hands();
         boolean asNow = stem == to.parts().get(MountingPlace.STEM) && !turned && Math.abs(stack.height() - underNow()) < TICK;
-        return new Choice(stem, turned, angle, stack.height(), stack.byPart(), above(stem, stack),
+        return new StemChoice(stem, turned, angle, stack.height(), stack.byPart(), above(stem, stack),
                 hands.forward() - from.hands().forward(), hands.up() - from.hands().up(), fit(stem, turned, stack), asNow);
     }
 
@@ -143,17 +143,17 @@ public final class PositionMatcher {
         fits.add(CockpitFit.stemLength(stem, to.bike()));
         fits.add(LoadFit.bears(stem, load));
         if (fork == null) {
-            fits.add(new FitResult(FitResult.Result.UNKNOWN, "list the fork that is on " + to.bike()));
+            fits.add(new FitResult(FitResult.FitVerdict.UNKNOWN, "list the fork that is on " + to.bike()));
         } else {
             fits.add(CockpitFit.steererClamp(stem, fork));
             fits.add(CockpitFit.steererLength(fork, stem, stack.height(), to.bike()));
             fits.add(spacersPermitted(fork, stack));
         }
         if (turned && !stem.has(PartDetail.TURNS_OVER)) {
-            fits.add(new FitResult(FitResult.Result.UNKNOWN, "find out whether " + stem + " may be mounted either way up"));
+            fits.add(new FitResult(FitResult.FitVerdict.UNKNOWN, "find out whether " + stem + " may be mounted either way up"));
         }
         if (!stack.known()) {
-            fits.add(new FitResult(FitResult.Result.UNKNOWN, stack.toMeasure(to.bike(), fork)));
+            fits.add(new FitResult(FitResult.FitVerdict.UNKNOWN, stack.toMeasure(to.bike(), fork)));
         }
         return worst(fits);
     }
@@ -169,20 +169,20 @@ public final class PositionMatcher {
     /** Where the fork's maker's limit is not known, no more than stands there now. */
     private FitResult spacersPermitted(Part fork, SpacerStack stack) {
         boolean known = fork.has(PartDetail.MOST_SPACERS) || stack.height() <= underNow() + TICK;
-        return known ? FitResult.FITS : new FitResult(FitResult.Result.UNKNOWN, "find the most spacers under the stem that the maker of " + fork + " permits");
+        return known ? FitResult.FITS : new FitResult(FitResult.FitVerdict.UNKNOWN, "find the most spacers under the stem that the maker of " + fork + " permits");
     }
 
     /** Of each stem the closest, the closest stem first; of equals what stands there, then what lies loose, then the least change. */
-    private List<Choice> bestOfEach(List<Choice> all, FitResult.Result result) {
-        List<Choice> sorted = new ArrayList<>();
-        for (Choice choice : all) {
+    private List<StemChoice> bestOfEach(List<StemChoice> all, FitResult.FitVerdict result) {
+        List<StemChoice> sorted = new ArrayList<>();
+        for (StemChoice choice : all) {
             if (choice.fit().result() == result) {
                 sorted.add(choice);
             }
         }
-        sorted.sort(Comparator.<Choice>comparingLong(choice -> Math.round(choice.apart() / TICK)).thenComparingInt(this::trouble));
-        List<Choice> out = new ArrayList<>();
-        for (Choice choice : sorted) {
+        sorted.sort(Comparator.<StemChoice>comparingLong(choice -> Math.round(choice.apart() / TICK)).thenComparingInt(this::trouble));
+        List<StemChoice> out = new ArrayList<>();
+        for (StemChoice choice : sorted) {
             if (!has(out, choice.stem())) {
                 out.add(choice);
             }
@@ -194,10 +194,10 @@ public final class PositionMatcher {
      * The stem to fit, by the count of a build: a notch for each 5 mm that the hands are off, times 2, and the work of the swap. A stem that
      * is not known to fit is no reason to keep it.
      */
-    private static Choice advised(List<Choice> fitting, Map<Part, Long> work) {
-        Choice best = null;
+    private static StemChoice advised(List<StemChoice> fitting, Map<Part, Long> work) {
+        StemChoice best = null;
         long least = 0;
-        for (Choice choice : fitting) {
+        for (StemChoice choice : fitting) {
             long cost = WEIGHT * Math.round(choice.apart() / NOTCH) * BuildVariables.LOSS + work.get(choice.stem());
             if (best == null || cost < least) {
                 best = choice;
@@ -208,10 +208,10 @@ public final class PositionMatcher {
     }
 
     /** What it takes to fit each stem; what comes off another bike counts twice, and with a stem that carries another bar the bar moves over. */
-    private Map<Part, Long> work(List<Choice> fitting) {
+    private Map<Part, Long> work(List<StemChoice> fitting) {
         MountingEffort effort = new MountingEffort(workshop);
         Map<Part, Long> out = new HashMap<>();
-        for (Choice choice : fitting) {
+        for (StemChoice choice : fitting) {
             Part stem = choice.stem();
             boolean there = stem.bike() == to.bike();
             boolean lent = stem.bike() != null && !there;
@@ -222,13 +222,13 @@ public final class PositionMatcher {
         return out;
     }
 
-    private int trouble(Choice choice) {
+    private int trouble(StemChoice choice) {
         int stem = choice.stem().bike() == to.bike() ? 0 : choice.stem().on() == null ? 4 : 8;
         return stem + (choice.turned() ? 2 : 0) + (Math.abs(choice.under() - underNow()) < TICK ? 0 : 1);
     }
 
-    private static boolean has(List<Choice> choices, Part stem) {
-        for (Choice choice : choices) {
+    private static boolean has(List<StemChoice> choices, Part stem) {
+        for (StemChoice choice : choices) {
             if (choice.stem() == stem) {
                 return true;
             }
@@ -236,17 +236,17 @@ public final class PositionMatcher {
         return false;
     }
 
-    private Choice unknown(List<Choice> all, Choice closest) {
-        List<Choice> unknown = bestOfEach(all, FitResult.Result.UNKNOWN);
+    private StemChoice unknown(List<StemChoice> all, StemChoice closest) {
+        List<StemChoice> unknown = bestOfEach(all, FitResult.FitVerdict.UNKNOWN);
         boolean worth = !unknown.isEmpty() && (closest == null || unknown.get(0).apart() < closest.apart() - WORTH_MEASURING);
         return worth ? unknown.get(0) : null;
     }
 
     /** Stems that fit on no stack. */
-    private List<Choice> refused(List<Choice> all, List<Choice> fitting) {
-        List<Choice> out = new ArrayList<>();
-        List<Choice> unknown = bestOfEach(all, FitResult.Result.UNKNOWN);
-        for (Choice choice : bestOfEach(all, FitResult.Result.DOES_NOT_FIT)) {
+    private List<StemChoice> refused(List<StemChoice> all, List<StemChoice> fitting) {
+        List<StemChoice> out = new ArrayList<>();
+        List<StemChoice> unknown = bestOfEach(all, FitResult.FitVerdict.UNKNOWN);
+        for (StemChoice choice : bestOfEach(all, FitResult.FitVerdict.DOES_NOT_FIT)) {
             if (!has(fitting, choice.stem()) && !has(unknown, choice.stem())) {
                 out.add(choice);
             }
@@ -254,8 +254,8 @@ public final class PositionMatcher {
         return out;
     }
 
-    private Choice wished(Choice closest) {
-        List<Choice> all = new ArrayList<>();
+    private StemChoice wished(StemChoice closest) {
+        List<StemChoice> all = new ArrayList<>();
         for (int angle : ANGLES) {
             for (int length : LENGTHS) {
                 Part stem = common(length, angle);
@@ -264,7 +264,7 @@ public final class PositionMatcher {
                 }
             }
         }
-        List<Choice> fitting = bestOfEach(all, FitResult.Result.FITS);
+        List<StemChoice> fitting = bestOfEach(all, FitResult.FitVerdict.FITS);
         boolean worth = !fitting.isEmpty() && (closest == null || fitting.get(0).apart() < closest.apart() - WORTH_BUYING);
         return worth ? fitting.get(0) : null;
     }
@@ -334,7 +334,7 @@ public final class PositionMatcher {
 
     // What to mind
 
-    private List<String> toMind(Choice closest) {
+    private List<String> toMind(StemChoice closest) {
         List<String> out = new ArrayList<>(from.restsOn());
         out.addAll(to.restsOn());
         if (from.barShape() != null && to.barShape() != null && !from.barShape().equals(to.barShape())) {

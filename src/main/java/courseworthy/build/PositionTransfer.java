@@ -23,7 +23,7 @@ import java.util.Map;
  * @param toMeasure what is missing, in sentences without a full stop
  * @param toMind    what to mind, in sentences without a full stop
  */
-public record PositionTransfer(Position from, Position now, List<Choice> choices, Choice advised, Choice unknown, List<Choice> refused, Choice wished, Saddle saddle,
+public record PositionTransfer(Position from, Position now, List<StemChoice> choices, StemChoice advised, StemChoice unknown, List<StemChoice> refused, StemChoice wished, Saddle saddle,
         List<String> toMeasure, List<String> toMind) {
 
     public PositionTransfer {
@@ -47,10 +47,10 @@ public record PositionTransfer(Position from, Position now, List<Choice> choices
      * @param fit      whether it is known to fit, else what is in the way or what to find out
      * @param asNow    whether it is how the bike stands
      */
-    public record Choice(Part stem, boolean turned, double angle, double under, Map<Part, Double> spacers, Double above,
+    public record StemChoice(Part stem, boolean turned, double angle, double under, Map<Part, Double> spacers, Double above,
             double forward, double up, FitResult fit, boolean asNow) {
 
-        public Choice {
+        public StemChoice {
             spacers = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(spacers));
         }
 
@@ -98,7 +98,7 @@ public record PositionTransfer(Position from, Position now, List<Choice> choices
     }
 
     /** The closest that is known to fit; null where none is. */
-    public Choice closest() {
+    public StemChoice closest() {
         return choices.isEmpty() ? null : choices.get(0);
     }
 }

@@ -1,6 +1,6 @@
 package courseworthy.build;
 
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,19 +12,19 @@ final class ReturnDates {
     }
 
     /** The same rides, with a day for each part that a later ride's bike lent. */
-    static List<Ride> of(List<Ride> rides) {
-        List<Ride> out = new ArrayList<>();
-        for (Ride ride : rides) {
+    static List<PlannedRide> of(List<PlannedRide> rides) {
+        List<PlannedRide> out = new ArrayList<>();
+        for (PlannedRide ride : rides) {
             Build build = ride.build().returning(bike -> next(rides, bike.name(), ride.date()));
-            out.add(new Ride(ride.order(), ride.rider(), ride.day(), ride.workshop(), ride.call(), build));
+            out.add(new PlannedRide(ride.order(), ride.rider(), ride.day(), ride.workshop(), ride.call(), build));
         }
         return out;
     }
 
     /** The next day on which a bike is ridden; null where there is none. */
-    static LocalDate next(List<Ride> rides, String bike, LocalDate after) {
+    static LocalDate next(List<PlannedRide> rides, String bike, LocalDate after) {
         LocalDate out = null;
-        for (Ride ride : rides) {
+        for (PlannedRide ride : rides) {
             boolean later = ride.build().bike() != null && ride.build().bike().name().equals(bike) && ride.date().isAfter(after);
             out = later && (out == null || ride.date().isBefore(out)) ? ride.date() : out;
         }

@@ -1,7 +1,7 @@
 package courseworthy.build;
 
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,7 +14,7 @@ import java.util.Map;
  * @param rides   in the order of the season
  * @param clashes those of its day
  */
-public record SeasonEvent(LocalDate date, String name, String course, List<Ride> rides, List<Clash> clashes) {
+public record SeasonEvent(LocalDate date, String name, String course, List<PlannedRide> rides, List<PartClash> clashes) {
 
     public SeasonEvent {
         rides = List.copyOf(rides);
@@ -23,21 +23,21 @@ public record SeasonEvent(LocalDate date, String name, String course, List<Ride>
 
     /** The events of a season by date, those of one day in the order of the season. */
     public static List<SeasonEvent> of(SeasonPlan season) {
-        Map<List<Object>, List<Ride>> together = new LinkedHashMap<>();
-        for (Ride ride : season.rides()) {
+        Map<List<Object>, List<PlannedRide>> together = new LinkedHashMap<>();
+        for (PlannedRide ride : season.rides()) {
             together.computeIfAbsent(List.of(ride.date(), ride.event(), ride.course()), key -> new ArrayList<>()).add(ride);
         }
         List<SeasonEvent> out = new ArrayList<>();
-        for (List<Ride> rides : together.values()) {
-            Ride first = rides.get(0);
-            List<Clash> clashes = season.clashes().stream().filter(each -> each.date().equals(first.date())).toList();
+        for (List<PlannedRide> rides : together.values()) {
+            PlannedRide first = rides.get(0);
+            List<PartClash> clashes = season.clashes().stream().filter(each -> each.date().equals(first.date())).toList();
             out.add(new SeasonEvent(first.date(), first.event(), first.course(), rides, clashes));
         }
         return out;
     }
 
     /** The ride of a rider; null where the rider does not ride it. */
-    public Ride of(String rider) {
+    public PlannedRide of(String rider) {
         return rides.stream().filter(each -> each.rider().equals(rider)).findFirst().orElse(null);
     }
 }

@@ -24,7 +24,7 @@ import java.util.Map;
  * @param work     the work on the bikes
  */
 public record SeasonPlan(String name, String currency, Double minuteWorth, boolean back, Map<String, List<Sheet>> sheets,
-        String attribution, List<Ride> rides, List<Clash> clashes, List<Wish> wishes, SeasonWork work) {
+        String attribution, List<PlannedRide> rides, List<PartClash> clashes, List<Wish> wishes, SeasonWork work) {
 
     public SeasonPlan {
         sheets = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(sheets));
@@ -47,8 +47,8 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
      * @param call     what is decided
      * @param build    with the swaps since the ride before
      */
-    public record Ride(int order, String rider, EventDay day, String workshop, List<Decided> call, Build build) {
-        public Ride {
+    public record PlannedRide(int order, String rider, EventDay day, String workshop, List<SettledValue> call, Build build) {
+        public PlannedRide {
             call = List.copyOf(call);
         }
 
@@ -72,7 +72,7 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
     }
 
     /** A decision, as text. */
-    public record Decided(String topic, String value) {
+    public record SettledValue(String topic, String value) {
     }
 
     /**
@@ -83,8 +83,8 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
      * @param wanting who wants them: {@code Ida (hardtail, Heather Ridge)}
      * @param choices what can be done, the one that is scheduled first
      */
-    public record Clash(LocalDate date, List<String> what, List<String> wanting, List<Choice> choices) {
-        public Clash {
+    public record PartClash(LocalDate date, List<String> what, List<String> wanting, List<ClashChoice> choices) {
+        public PartClash {
             what = List.copyOf(what);
             wanting = List.copyOf(wanting);
             choices = List.copyOf(choices);
@@ -98,8 +98,8 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
      * @param loses what is lost by it
      * @param costs time it costs, s; null where it is not known
      */
-    public record Choice(String what, List<Loss> loses, Range costs) {
-        public Choice {
+    public record ClashChoice(String what, List<UnmetTopic> loses, Range costs) {
+        public ClashChoice {
             loses = List.copyOf(loses);
         }
     }
@@ -110,7 +110,7 @@ public record SeasonPlan(String name, String currency, Double minuteWorth, boole
      * @param got    what the rider has instead
      * @param wanted the decision as text
      */
-    public record Loss(String rider, String topic, String got, String wanted) {
+    public record UnmetTopic(String rider, String topic, String got, String wanted) {
     }
 
     /**

@@ -1,8 +1,8 @@
 package courseworthy.build;
 
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Decided;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.SettledValue;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
@@ -27,9 +27,9 @@ public final class SeasonPlanner {
     private final Runnable eachDone;
     private final WishList wishes;
     private final SeasonSchedule schedule;
-    private final List<Ride> rides = new ArrayList<>();
+    private final List<PlannedRide> rides = new ArrayList<>();
     private final Map<Integer, Workshop> open = new LinkedHashMap<>();
-    private final List<Clash> clashes = new ArrayList<>();
+    private final List<PartClash> clashes = new ArrayList<>();
 
     /**
      * How work is done.
@@ -47,7 +47,7 @@ public final class SeasonPlanner {
      * @param jobs what is done on which evening
      * @param open by the order of a ride, the workshop from which its build was made
      */
-    public record Result(List<Ride> rides, List<Clash> clashes, List<Wish> wishes, List<SeasonWork.Job> jobs, Map<Integer, Workshop> open) {
+    public record PlannedSeason(List<PlannedRide> rides, List<PartClash> clashes, List<Wish> wishes, List<SeasonWork.SeasonJob> jobs, Map<Integer, Workshop> open) {
     }
 
     private SeasonPlanner(Workshop workshop, Terms terms, FitRules rules, Runnable eachDone) {
@@ -63,12 +63,12 @@ public final class SeasonPlanner {
      * @param outings  by date
      * @param eachDone called after each ride, to show how far it is
      */
-    public static Result of(Workshop workshop, List<Outing> outings, Terms terms, FitRules rules, Runnable eachDone) {
+    public static PlannedSeason of(Workshop workshop, List<Outing> outings, Terms terms, FitRules rules, Runnable eachDone) {
         SeasonPlanner planner = new SeasonPlanner(workshop, terms, rules, eachDone);
         together(outings).forEach(planner::starts);
         planner.schedule.end();
-        List<Ride> rides = ReturnDates.of(planner.rides);
-        return new Result(rides, planner.clashes, planner.wishes.all(), planner.schedule.jobs(rides), planner.open);
+        List<PlannedRide> rides = ReturnDates.of(planner.rides);
+        return new PlannedSeason(rides, planner.clashes, planner.wishes.all(), planner.schedule.jobs(rides), planner.open);
     }
 
     /** Those of one day; and those of different riders of whom one is still away when another leaves. */
@@ -98,13 +98,13 @@ public final class SeasonPlanner {
         return WorkDeadline.of(outing.date(), outing.day().travel(), null);
     }
 
-    private PartSharing.Shared shared(Workshop from, List<Outing> outings) {
+    private PartSharing.SharingResult shared(Workshop from, List<Outing> outings) {
         return new PartSharing(from, rules, this::deadline).of(outings);
     }
 
     private void starts(List<Outing> outings) {
-        PartSharing.Shared wanted = shared(schedule.now(), outings);
-        PartSharing.Shared made = wanted;
+        PartSharing.SharingResult wanted = shared(schedule.now(), outings);
+        PartSharing.SharingResult made = wanted;
         WorkPlan plan = schedule.inTime(wanted.made(), outings);
         if (!plan.fits() && schedule.hasWayBack()) {
             made = shared(schedule.stands(), outings);
@@ -129,17 +129,17 @@ public final class SeasonPlanner {
         for (OutingBuild each : builds) {
             Outing outing = each.outing();
             Build build = each.build().planned(schedule.of(outing, builds, plan));
-            rides.add(new Ride(outing.order(), outing.rider(), outing.day(), start.name(), decided(outing.call()), build));
+            rides.add(new PlannedRide(outing.order(), outing.rider(), outing.day(), start.name(), decided(outing.call()), build));
             open.put(outing.order(), each.from());
             eachDone.run();
         }
     }
 
-    private static List<Decided> decided(Call call) {
-        List<Decided> out = new ArrayList<>();
+    private static List<SettledValue> decided(Call call) {
+        List<SettledValue> out = new ArrayList<>();
         for (Decision decision : call.decisions()) {
             if (decision.status() == Status.SETTLED) {
-                out.add(new Decided(decision.topic().name(), decision.text()));
+                out.add(new SettledValue(decision.topic().name(), decision.text()));
             }
         }
         return out;

@@ -1,11 +1,11 @@
 package courseworthy.build;
 
 import courseworthy.build.Build.Swap;
-import courseworthy.build.SeasonPlan.Choice;
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.ClashChoice;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonPlanner.Terms;
-import courseworthy.build.SeasonWork.Job;
+import courseworthy.build.SeasonWork.SeasonJob;
 import courseworthy.build.SeasonWork.Purpose;
 import courseworthy.event.WorkHours;
 import courseworthy.fit.FitRules;
@@ -39,7 +39,7 @@ final class SeasonSchedule {
     private Workshop start;
     private final Terms terms;
     private final WorkHours hours;
-    private final List<Job> jobs = new ArrayList<>();
+    private final List<SeasonJob> jobs = new ArrayList<>();
     /** As the last start left it. */
     private Workshop stands;
     private List<Outing> before = List.of();
@@ -130,7 +130,7 @@ final class SeasonSchedule {
     }
 
     private static WorkWindow after(WorkWindow window, WorkPlan plan) {
-        WorkPlan.Evening last = plan.evenings().get(plan.evenings().size() - 1);
+        WorkPlan.WorkEvening last = plan.evenings().get(plan.evenings().size() - 1);
         int used = last.minutes() + (last.date().equals(window.earliest()) ? window.used() : 0);
         return window.from(last.date(), used);
     }
@@ -159,7 +159,7 @@ final class SeasonSchedule {
     }
 
     /** What there is no time for, and what is done instead. */
-    Clash shortage(List<OutingBuild> wanted, List<OutingBuild> got, List<Outing> outings) {
+    PartClash shortage(List<OutingBuild> wanted, List<OutingBuild> got, List<Outing> outings) {
         List<String> wanting = new ArrayList<>();
         for (Outing each : before) {
             wanting.add(each.rider() + " (" + each.event() + ")");
@@ -167,15 +167,15 @@ final class SeasonSchedule {
         for (Outing each : outings) {
             wanting.add(each.rider() + " (" + each.event() + ")");
         }
-        List<Choice> choices = new ArrayList<>();
+        List<ClashChoice> choices = new ArrayList<>();
         if (got != null) {
             choices.add(TimeShortage.leftOut(wanted, got, stands));
         }
         int needed = work(stands, wanted).jobs().stream().mapToInt(WorkJob::minutes).sum();
         WorkWindow window = window(outings, 1);
-        choices.add(new Choice("Find the time: " + needed + " min of work, test rides included, with " + window.minutes() + " min for it"
+        choices.add(new ClashChoice("Find the time: " + needed + " min of work, test rides included, with " + window.minutes() + " min for it"
                 + (window.first() == null ? " before " : " between " + window.first().minusDays(1) + " and ") + window.last().plusDays(1), List.of(), null));
-        return new Clash(outings.get(0).date(), List.of("time"), wanting, choices);
+        return new PartClash(outings.get(0).date(), List.of("time"), wanting, choices);
     }
 
     /** Keeps a plan, and what stands once it is done. */
@@ -229,10 +229,10 @@ final class SeasonSchedule {
     }
 
     private void add(WorkPlan plan, List<OutingBuild> made, Purpose purpose) {
-        for (WorkPlan.Evening evening : plan.evenings()) {
+        for (WorkPlan.WorkEvening evening : plan.evenings()) {
             for (WorkPlan.Step step : evening.steps()) {
                 Outing outing = owner(step, made).outing();
-                jobs.add(new Job(evening.date(), purpose, start.name(), outing.rider(), outing.event(), outing.order(), outing.date(), step));
+                jobs.add(new SeasonJob(evening.date(), purpose, start.name(), outing.rider(), outing.event(), outing.order(), outing.date(), step));
             }
         }
     }
@@ -249,11 +249,11 @@ final class SeasonSchedule {
 
     /** The part of a plan that is work for one start. */
     WorkPlan of(Outing outing, List<OutingBuild> made, WorkPlan plan) {
-        List<WorkPlan.Evening> evenings = new ArrayList<>();
-        for (WorkPlan.Evening each : plan.evenings()) {
+        List<WorkPlan.WorkEvening> evenings = new ArrayList<>();
+        for (WorkPlan.WorkEvening each : plan.evenings()) {
             List<WorkPlan.Step> steps = each.steps().stream().filter(step -> owner(step, made).outing() == outing).toList();
             if (!steps.isEmpty()) {
-                evenings.add(new WorkPlan.Evening(each.number(), each.date(), each.free(), steps));
+                evenings.add(new WorkPlan.WorkEvening(each.number(), each.date(), each.free(), steps));
             }
         }
         LocalDate home = outing.day().travel().home();
@@ -261,14 +261,14 @@ final class SeasonSchedule {
     }
 
     /** All jobs by date; those of the way back with the day on which their bike is ridden next. */
-    List<Job> jobs(List<Ride> rides) {
-        List<Job> out = new ArrayList<>();
-        for (Job job : jobs) {
+    List<SeasonJob> jobs(List<PlannedRide> rides) {
+        List<SeasonJob> out = new ArrayList<>();
+        for (SeasonJob job : jobs) {
             boolean back = job.purpose() == Purpose.RETURN;
             LocalDate due = back ? ReturnDates.next(rides, job.step().bike(), job.due()) : job.due();
-            out.add(new Job(job.date(), job.purpose(), job.workshop(), job.rider(), job.event(), job.order(), due, job.step()));
+            out.add(new SeasonJob(job.date(), job.purpose(), job.workshop(), job.rider(), job.event(), job.order(), due, job.step()));
         }
-        out.sort(Comparator.comparing(Job::date));
+        out.sort(Comparator.comparing(SeasonJob::date));
         return out;
     }
 }

@@ -1,7 +1,7 @@
 package courseworthy.build;
 
-import courseworthy.build.SeasonPlan.Ride;
-import courseworthy.build.SeasonWork.Job;
+import courseworthy.build.SeasonPlan.PlannedRide;
+import courseworthy.build.SeasonWork.SeasonJob;
 import courseworthy.build.SeasonWork.Purpose;
 import courseworthy.wear.ServiceWork;
 import java.time.DayOfWeek;
@@ -72,7 +72,7 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
      * @param jobs    in order; empty where it is no work
      * @param service null where it is none
      */
-    public record Entry(LocalDate date, Kind kind, String rider, Ride ride, Purpose purpose, int free, List<Job> jobs, ServiceWork service) {
+    public record Entry(LocalDate date, Kind kind, String rider, PlannedRide ride, Purpose purpose, int free, List<SeasonJob> jobs, ServiceWork service) {
         public Entry {
             jobs = List.copyOf(jobs);
         }
@@ -104,13 +104,13 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
 
         /** The earliest day by which its work must be done; null where nothing hangs on it. */
         public LocalDate due() {
-            return service == null ? jobs.stream().map(Job::due).filter(each -> each != null).min(Comparator.naturalOrder()).orElse(null) : service.due();
+            return service == null ? jobs.stream().map(SeasonJob::due).filter(each -> each != null).min(Comparator.naturalOrder()).orElse(null) : service.due();
         }
     }
 
     public static SeasonWeeks of(SeasonPlan season) {
         List<Entry> entries = new ArrayList<>();
-        for (Ride ride : season.rides()) {
+        for (PlannedRide ride : season.rides()) {
             entries.add(new Entry(ride.date(), Kind.START, ride.rider(), ride, null, 0, List.of(), null));
             if (ride.day().travel().out() != null) {
                 entries.add(new Entry(ride.day().departure(), Kind.OUT, ride.rider(), ride, null, 0, List.of(), null));
@@ -125,20 +125,20 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
             int free = date == null ? 0 : season.work().hours().minutes(date);
             entries.add(new Entry(date, Kind.SERVICE, rider(season, each), null, null, free, List.of(), each));
         }
-        return new SeasonWeeks(season.rides().stream().map(Ride::rider).distinct().toList(), weeks(entries));
+        return new SeasonWeeks(season.rides().stream().map(PlannedRide::rider).distinct().toList(), weeks(entries));
     }
 
     /** One entry for each evening, rider and purpose. */
     private static List<Entry> work(SeasonPlan season) {
-        Map<Integer, Ride> rides = new LinkedHashMap<>();
+        Map<Integer, PlannedRide> rides = new LinkedHashMap<>();
         season.rides().forEach(each -> rides.put(each.order(), each));
-        Map<List<Object>, List<Job>> together = new LinkedHashMap<>();
-        for (Job each : season.work().jobs()) {
+        Map<List<Object>, List<SeasonJob>> together = new LinkedHashMap<>();
+        for (SeasonJob each : season.work().jobs()) {
             together.computeIfAbsent(List.of(each.date(), each.order(), each.purpose()), key -> new ArrayList<>()).add(each);
         }
         List<Entry> out = new ArrayList<>();
-        for (List<Job> jobs : together.values()) {
-            Job first = jobs.get(0);
+        for (List<SeasonJob> jobs : together.values()) {
+            SeasonJob first = jobs.get(0);
             out.add(new Entry(first.date(), Kind.WORK, first.rider(), rides.get(first.order()), first.purpose(), season.work().hours().minutes(first.date()), jobs, null));
         }
         return out;
@@ -147,7 +147,7 @@ public record SeasonWeeks(List<String> riders, List<Week> weeks) {
     /** Who does a service: the next who rides that bike, else the last, else the first rider of the workshop. */
     private static String rider(SeasonPlan season, ServiceWork service) {
         String last = null;
-        for (Ride ride : season.rides()) {
+        for (PlannedRide ride : season.rides()) {
             boolean same = ride.workshop().equals(service.workshop());
             boolean bike = same && ride.build().bike() != null && ride.build().bike().name().equals(service.bike());
             if (bike && !ride.date().isBefore(service.evening().date())) {

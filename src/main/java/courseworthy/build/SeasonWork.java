@@ -13,7 +13,7 @@ import java.util.List;
  * @param jobs   by date, those of one evening in the order in which they are done
  * @param upkeep service, renewal and shopping by week; empty where no workshop has a log
  */
-public record SeasonWork(WorkHours hours, boolean given, List<Job> jobs, UpkeepPlan upkeep) {
+public record SeasonWork(WorkHours hours, boolean given, List<SeasonJob> jobs, UpkeepPlan upkeep) {
 
     /** None. */
     public static final SeasonWork NONE = new SeasonWork(WorkHours.ASSUMED, false, List.of(), UpkeepPlan.NONE);
@@ -44,7 +44,7 @@ public record SeasonWork(WorkHours hours, boolean given, List<Job> jobs, UpkeepP
      * @param order    of that start in the season
      * @param due      the day by which it must be done: of the start it is for, or the next start of the bike it is done on; null for none
      */
-    public record Job(LocalDate date, Purpose purpose, String workshop, String rider, String event, int order, LocalDate due, WorkPlan.Step step) {
+    public record SeasonJob(LocalDate date, Purpose purpose, String workshop, String rider, String event, int order, LocalDate due, WorkPlan.Step step) {
 
         /** Minutes of the evening that are over when it is done, waits for other work included. */
         public int end() {

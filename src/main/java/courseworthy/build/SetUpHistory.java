@@ -1,7 +1,7 @@
 package courseworthy.build;
 
-import courseworthy.build.SeasonPlan.Decided;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.SettledValue;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import java.util.ArrayList;
@@ -17,7 +17,7 @@ import java.util.Set;
  * @param rides by date
  * @param lines a line for each topic that is decided for some ride, in the order of the catalogue
  */
-public record SetUpHistory(String rider, List<Ride> rides, List<Line> lines) {
+public record SetUpHistory(String rider, List<PlannedRide> rides, List<HistoryLine> lines) {
 
     public SetUpHistory {
         rides = List.copyOf(rides);
@@ -29,9 +29,9 @@ public record SetUpHistory(String rider, List<Ride> rides, List<Line> lines) {
      *
      * @param entries one for each ride
      */
-    public record Line(Topic topic, List<Entry> entries) {
+    public record HistoryLine(Topic topic, List<Entry> entries) {
 
-        public Line {
+        public HistoryLine {
             entries = List.copyOf(entries);
         }
 
@@ -56,28 +56,28 @@ public record SetUpHistory(String rider, List<Ride> rides, List<Line> lines) {
 
     /** The histories of all riders of a season, in the order in which they first ride. */
     public static List<SetUpHistory> of(SeasonPlan season) {
-        Map<String, List<Ride>> byRider = new LinkedHashMap<>();
+        Map<String, List<PlannedRide>> byRider = new LinkedHashMap<>();
         season.rides().forEach(ride -> byRider.computeIfAbsent(ride.rider(), name -> new ArrayList<>()).add(ride));
         List<SetUpHistory> out = new ArrayList<>();
         byRider.forEach((rider, rides) -> out.add(new SetUpHistory(rider, rides, lines(rides))));
         return out;
     }
 
-    private static List<Line> lines(List<Ride> rides) {
+    private static List<HistoryLine> lines(List<PlannedRide> rides) {
         List<Map<String, String>> values = new ArrayList<>();
         Set<String> decided = new LinkedHashSet<>();
-        for (Ride ride : rides) {
+        for (PlannedRide ride : rides) {
             Map<String, String> of = new LinkedHashMap<>();
-            for (Decided each : ride.call()) {
+            for (SettledValue each : ride.call()) {
                 of.put(each.topic(), each.value());
             }
             values.add(of);
             decided.addAll(of.keySet());
         }
-        List<Line> out = new ArrayList<>();
+        List<HistoryLine> out = new ArrayList<>();
         for (Topic topic : Topics.all()) {
             if (decided.contains(topic.name())) {
-                out.add(new Line(topic, entries(topic.name(), values)));
+                out.add(new HistoryLine(topic, entries(topic.name(), values)));
             }
         }
         return out;

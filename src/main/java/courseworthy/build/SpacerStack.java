@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * @param pieces what it is made of, those that stand on the bike first
  * @param known  false where it is not known that all of them go on the steerer
  */
-record SpacerStack(List<Piece> pieces, boolean known) {
+record SpacerStack(List<SpacerPiece> pieces, boolean known) {
 
     /** Heights are compared in tenths of a millimetre (practice). */
     private static final double TICK = 0.0001;
@@ -35,12 +35,12 @@ record SpacerStack(List<Piece> pieces, boolean known) {
      * @param from   the part it belongs to
      * @param height m
      */
-    record Piece(Part from, double height) {
+    record SpacerPiece(Part from, double height) {
     }
 
     double height() {
         double sum = 0;
-        for (Piece piece : pieces) {
+        for (SpacerPiece piece : pieces) {
             sum += piece.height();
         }
         return sum;
@@ -49,7 +49,7 @@ record SpacerStack(List<Piece> pieces, boolean known) {
     /** The pieces of each part together: {@code 15 mm of race spacers}. */
     Map<Part, Double> byPart() {
         Map<Part, Double> out = new java.util.LinkedHashMap<>();
-        for (Piece piece : pieces) {
+        for (SpacerPiece piece : pieces) {
             out.merge(piece.from(), piece.height(), Double::sum);
         }
         return out;
@@ -64,17 +64,17 @@ record SpacerStack(List<Piece> pieces, boolean known) {
         out.put(0L, new SpacerStack(List.of(), true));
         for (Part part : inReach(workshop, bike, fork)) {
             boolean known = part.bike() == bike || fits(part, fork).fits();
-            for (Piece piece : pieces(part)) {
+            for (SpacerPiece piece : pieces(part)) {
                 add(out, piece, known);
             }
         }
         return List.copyOf(out.values());
     }
 
-    private static void add(TreeMap<Long, SpacerStack> to, Piece piece, boolean known) {
+    private static void add(TreeMap<Long, SpacerStack> to, SpacerPiece piece, boolean known) {
         List<SpacerStack> before = new ArrayList<>(to.values());
         for (SpacerStack each : before) {
-            List<Piece> pieces = new ArrayList<>(each.pieces);
+            List<SpacerPiece> pieces = new ArrayList<>(each.pieces);
             pieces.add(piece);
             SpacerStack higher = new SpacerStack(pieces, each.known && known);
             if (higher.height() <= MOST) {
@@ -93,7 +93,7 @@ record SpacerStack(List<Piece> pieces, boolean known) {
             }
             if (part.bike() == bike) {
                 mounted.add(part);
-            } else if (part.on() == null && fits(part, fork).result() != FitResult.Result.DOES_NOT_FIT) {
+            } else if (part.on() == null && fits(part, fork).result() != FitResult.FitVerdict.DOES_NOT_FIT) {
                 (fits(part, fork).fits() ? known : others).add(part);
             }
         }
@@ -106,26 +106,26 @@ record SpacerStack(List<Piece> pieces, boolean known) {
         Double one = spacers.number(PartDetail.STEERER_CLAMP);
         Double other = fork == null ? null : fork.number(PartDetail.STEERER_CLAMP);
         if (one == null || other == null) {
-            return new FitResult(FitResult.Result.UNKNOWN, "measure the steerer clamp of " + (one == null || fork == null ? spacers : fork));
+            return new FitResult(FitResult.FitVerdict.UNKNOWN, "measure the steerer clamp of " + (one == null || fork == null ? spacers : fork));
         }
-        return Math.abs(one - other) < SAME ? FitResult.FITS : new FitResult(FitResult.Result.DOES_NOT_FIT, "");
+        return Math.abs(one - other) < SAME ? FitResult.FITS : new FitResult(FitResult.FitVerdict.DOES_NOT_FIT, "");
     }
 
-    private static List<Piece> pieces(Part spacers) {
-        List<Piece> out = new ArrayList<>();
+    private static List<SpacerPiece> pieces(Part spacers) {
+        List<SpacerPiece> out = new ArrayList<>();
         if (spacers.has(PartDetail.PIECES)) {
             for (double height : spacers.sizes(PartDetail.PIECES)) {
-                out.add(new Piece(spacers, height));
+                out.add(new SpacerPiece(spacers, height));
             }
         } else if (spacers.number(PartDetail.HEIGHT) > 0) {
-            out.add(new Piece(spacers, spacers.number(PartDetail.HEIGHT)));
+            out.add(new SpacerPiece(spacers, spacers.number(PartDetail.HEIGHT)));
         }
         return out;
     }
 
     /** What to measure so that it is known whether all pieces go on; empty where it is known. */
     String toMeasure(Part bike, Part fork) {
-        for (Piece piece : pieces) {
+        for (SpacerPiece piece : pieces) {
             if (piece.from().bike() != bike && !fits(piece.from(), fork).fits()) {
                 return fits(piece.from(), fork).words();
             }

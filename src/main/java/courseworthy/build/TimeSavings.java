@@ -33,11 +33,11 @@ interface TimeSavings {
     static TimeSavings of(Call call, WorthCalculator worths) {
         MeasureValue role = call.demands().get(Measure.ROLE);
         boolean race = role != null && Measure.ROLE.scale().text(role.mid()).equals("race");
-        return race && worths != null && worths.known() ? new Ridden(worths) : NONE;
+        return race && worths != null && worths.known() ? new SimulatedSavings(worths) : NONE;
     }
 
     /** By the ride that was estimated. */
-    record Ridden(WorthCalculator worths) implements TimeSavings {
+    record SimulatedSavings(WorthCalculator worths) implements TimeSavings {
         @Override
         public long apart(Topic topic, long one, long other) {
             Range returned = worths.returned(topic, one, other);

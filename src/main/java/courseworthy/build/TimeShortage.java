@@ -1,8 +1,8 @@
 package courseworthy.build;
 
 import courseworthy.build.PartialBuilds.Candidate;
-import courseworthy.build.SeasonPlan.Choice;
-import courseworthy.build.SeasonPlan.Loss;
+import courseworthy.build.SeasonPlan.ClashChoice;
+import courseworthy.build.SeasonPlan.UnmetTopic;
 import courseworthy.event.Travel;
 import courseworthy.fit.FitRules;
 import courseworthy.ride.Range;
@@ -81,9 +81,9 @@ final class TimeShortage {
     }
 
     /** What is made of some builds and what is left out, and what is lost by it. */
-    static Choice leftOut(List<OutingBuild> wanted, List<OutingBuild> got, Workshop stands) {
+    static ClashChoice leftOut(List<OutingBuild> wanted, List<OutingBuild> got, Workshop stands) {
         List<String> words = new ArrayList<>();
-        List<Loss> loses = new ArrayList<>();
+        List<UnmetTopic> loses = new ArrayList<>();
         Range costs = Range.exact(0);
         for (OutingBuild each : got) {
             OutingBuild whole = PartSharing.of(each.outing(), wanted);
@@ -91,7 +91,7 @@ final class TimeShortage {
             loses.addAll(BuildDifference.losses(each.outing().rider(), whole.build(), each.build()));
             costs = PartSharing.plus(costs, PartSharing.cost(each, whole, stands));
         }
-        return new Choice(String.join("; ", words), loses, costs);
+        return new ClashChoice(String.join("; ", words), loses, costs);
     }
 
     private static List<Candidate> candidates(OutingBuild each, Function<Outing, WorkDeadline> deadlines) {

@@ -1,7 +1,7 @@
 package courseworthy.build;
 
-import courseworthy.build.Build.Fitted;
-import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.FittedPart;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
@@ -32,10 +32,10 @@ final class WishList {
 
     private final Workshop workshop;
     private final Double minuteWorth;
-    private final List<Tried> tried = new ArrayList<>();
+    private final List<WishTrial> tried = new ArrayList<>();
 
     /** What came of one set so far. */
-    private static final class Tried {
+    private static final class WishTrial {
         private final List<Part> parts;
         private final List<String> rides = new ArrayList<>();
         private final Set<String> required = new LinkedHashSet<>();
@@ -44,7 +44,7 @@ final class WishList {
         private Range returned = Range.exact(0);
         private long notches;
 
-        private Tried(List<Part> parts) {
+        private WishTrial(List<Part> parts) {
             this.parts = parts;
         }
     }
@@ -54,7 +54,7 @@ final class WishList {
         this.workshop = workshop;
         this.minuteWorth = minuteWorth;
         for (List<Part> set : WishSets.of(workshop)) {
-            tried.add(new Tried(set));
+            tried.add(new WishTrial(set));
         }
     }
 
@@ -65,7 +65,7 @@ final class WishList {
      * @param best that build, the best without the wish
      */
     void ride(Outing outing, Workshop from, Build best) {
-        for (Tried each : tried) {
+        for (WishTrial each : tried) {
             Set<String> names = names(each.parts);
             Workshop bought = from.owning(names);
             boolean there = names.stream().allMatch(name -> bought.find(name) != null);
@@ -81,7 +81,7 @@ final class WishList {
         return out;
     }
 
-    private static void ride(Tried wish, Outing outing, Workshop bought, Build best) {
+    private static void ride(WishTrial wish, Outing outing, Workshop bought, Build best) {
         Build build = BuildFinder.parts(outing.recommended(), bought, outing.bike());
         Set<String> names = names(wish.parts);
         if (!OutingBuild.used(build).containsAll(names)) {
@@ -99,7 +99,7 @@ final class WishList {
     /** Where the parts of a wish are. */
     private static Set<MountingPlace> places(Build build, Set<String> names) {
         Set<MountingPlace> out = EnumSet.noneOf(MountingPlace.class);
-        for (Fitted each : build.parts()) {
+        for (FittedPart each : build.parts()) {
             if (names.contains(each.part().name())) {
                 out.add(each.place());
             }
@@ -108,10 +108,10 @@ final class WishList {
     }
 
     /** Of several lights that are missing one may be met: what is not met is counted. */
-    private static void met(Tried wish, Call call, Build best, Build with) {
+    private static void met(WishTrial wish, Call call, Build best, Build with) {
         Map<String, Integer> open = new HashMap<>();
         with.notMet().forEach(each -> open.merge(each.topic(), 1, Integer::sum));
-        for (NotMet each : best.notMet()) {
+        for (UnmetDecision each : best.notMet()) {
             int left = open.merge(each.topic(), -1, Integer::sum);
             if (left < 0) {
                 (isRequired(call, each.topic()) ? wish.required : wish.serves).add(each.topic() + " " + each.wanted());
@@ -124,7 +124,7 @@ final class WishList {
         for (Decision decision : call.decisions()) {
             if (decision.topic().name().equals(topic)) {
                 for (Claim claim : decision.taken()) {
-                    if (claim.author().rank() == Rank.LIMIT && !claim.author().rule().startsWith("pairing/")) {
+                    if (claim.origin().rank() == Rank.LIMIT && !claim.origin().rule().startsWith("pairing/")) {
                         return true;
                     }
                 }
@@ -136,7 +136,7 @@ final class WishList {
     /** In the order of the file; sets after the parts, and only where they spare more than their parts do one by one. */
     List<Wish> all() {
         List<Wish> out = new ArrayList<>();
-        for (Tried each : tried) {
+        for (WishTrial each : tried) {
             if (each.parts.size() == 1 || each.notches > alone(each.parts)) {
                 out.add(wish(each));
             }
@@ -146,8 +146,8 @@ final class WishList {
 
     /** The most that smaller sets of the same parts spare, no part and no place being in two of them. */
     private long alone(List<Part> parts) {
-        List<Tried> smaller = new ArrayList<>();
-        for (Tried each : tried) {
+        List<WishTrial> smaller = new ArrayList<>();
+        for (WishTrial each : tried) {
             if (each.parts.size() < parts.size() && parts.containsAll(each.parts) && each.notches > 0) {
                 smaller.add(each);
             }
@@ -156,12 +156,12 @@ final class WishList {
     }
 
     /** @param taken parts and places that are in one of those chosen */
-    private static long most(List<Tried> sets, int from, Set<Object> taken) {
+    private static long most(List<WishTrial> sets, int from, Set<Object> taken) {
         if (from == sets.size()) {
             return 0;
         }
         long without = most(sets, from + 1, taken);
-        Tried set = sets.get(from);
+        WishTrial set = sets.get(from);
         if (!Collections.disjoint(taken, set.parts) || !Collections.disjoint(taken, set.places)) {
             return without;
         }
@@ -171,7 +171,7 @@ final class WishList {
         return Math.max(without, set.notches + most(sets, from + 1, with));
     }
 
-    private Wish wish(Tried wish) {
+    private Wish wish(WishTrial wish) {
         Double price = price(wish.parts);
         Range returned = wish.rides.isEmpty() ? Range.exact(0) : wish.returned;
         Range perMoney = price == null || price <= 0 || returned == null ? null : returned.times(1 / price);
@@ -191,7 +191,7 @@ final class WishList {
     }
 
     /** Its price over what its minutes are worth at one event. */
-    private Range repaid(Tried wish, Double price) {
+    private Range repaid(WishTrial wish, Double price) {
         if (price == null || minuteWorth == null || wish.rides.isEmpty() || wish.returned == null || wish.returned.low() <= 0) {
             return null;
         }

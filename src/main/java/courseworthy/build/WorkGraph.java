@@ -204,7 +204,7 @@ final class WorkGraph {
     }
 
     private void follow(Part root, WorkRules.FollowUp each) {
-        if (each.share() != WorkRules.Share.END) {
+        if (each.share() != WorkRules.SharePolicy.END) {
             if (jobs.stream().anyMatch(job -> job.bike() == root && each.follows(job.kind()))) {
                 jobs.add(new WorkJob(each.job(), root, null, Set.of(), each.what(), each.minutes(), null));
             }

@@ -3,7 +3,7 @@ package courseworthy.build;
 import courseworthy.build.Build.Swap;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.WorkRules;
-import courseworthy.workshop.WorkRules.Share;
+import courseworthy.workshop.WorkRules.SharePolicy;
 import java.util.Collections;
 import java.util.Set;
 
@@ -33,11 +33,11 @@ record WorkJob(String kind, Part bike, String end, Set<String> wheels, String wh
     }
 
     /** The most that two jobs have in common. */
-    Share shared(WorkJob other) {
+    SharePolicy shared(WorkJob other) {
         if (!Collections.disjoint(wheels, other.wheels)) {
-            return Share.WHEEL;
+            return SharePolicy.WHEEL;
         }
         boolean sameBike = bike == other.bike;
-        return sameBike && end != null && end.equals(other.end) ? Share.END : sameBike ? Share.BIKE : Share.NOTHING;
+        return sameBike && end != null && end.equals(other.end) ? SharePolicy.END : sameBike ? SharePolicy.BIKE : SharePolicy.NOTHING;
     }
 }

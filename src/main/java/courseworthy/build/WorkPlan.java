@@ -17,7 +17,7 @@ import java.util.List;
  * @param fits     whether there is time for all of it
  * @param evenings those on which there is work, first to last
  */
-public record WorkPlan(WorkHours hours, boolean given, LocalDate backFrom, boolean fits, List<Evening> evenings) {
+public record WorkPlan(WorkHours hours, boolean given, LocalDate backFrom, boolean fits, List<WorkEvening> evenings) {
 
     /** No work. */
     static final WorkPlan NONE = new WorkPlan(WorkHours.ASSUMED, false, null, true, List.of());
@@ -34,8 +34,8 @@ public record WorkPlan(WorkHours hours, boolean given, LocalDate backFrom, boole
      * @param free   minutes that there are
      * @param steps  in order
      */
-    public record Evening(int number, LocalDate date, int free, List<Step> steps) {
-        public Evening {
+    public record WorkEvening(int number, LocalDate date, int free, List<Step> steps) {
+        public WorkEvening {
             steps = List.copyOf(steps);
         }
 
@@ -61,7 +61,7 @@ public record WorkPlan(WorkHours hours, boolean given, LocalDate backFrom, boole
 
     /** Minutes of work in all. */
     public int minutes() {
-        return evenings.stream().mapToInt(Evening::minutes).sum();
+        return evenings.stream().mapToInt(WorkEvening::minutes).sum();
     }
 
     /**
@@ -115,9 +115,9 @@ public record WorkPlan(WorkHours hours, boolean given, LocalDate backFrom, boole
         int on(LocalDate day);
     }
 
-    private static List<Evening> evenings(WorkGraph graph, WorkScheduler plan, LocalDate begin, Free free) {
+    private static List<WorkEvening> evenings(WorkGraph graph, WorkScheduler plan, LocalDate begin, Free free) {
         int[][] waits = graph.waits();
-        List<Evening> out = new ArrayList<>();
+        List<WorkEvening> out = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
         int[] order = plan.order();
         int first = order.length == 0 ? 0 : EveningTimes.day(plan.starts()[0]);
@@ -126,7 +126,7 @@ public record WorkPlan(WorkHours hours, boolean given, LocalDate backFrom, boole
             int day = EveningTimes.day(plan.starts()[k]);
             if (k + 1 == order.length || EveningTimes.day(plan.starts()[k + 1]) != day) {
                 LocalDate date = begin == null ? null : begin.plusDays(day);
-                out.add(new Evening(day - first + 1, date, free.on(date), steps));
+                out.add(new WorkEvening(day - first + 1, date, free.on(date), steps));
                 steps = new ArrayList<>();
             }
         }

@@ -12,7 +12,7 @@ import java.util.List;
  * @param leaveAlone what stays as it is
  * @param races      races a year on this bike; null where not written
  */
-public record WorthwhileChanges(List<Change> changes, Change all, List<Stay> leaveAlone, Integer races) {
+public record WorthwhileChanges(List<WorthwhileChange> changes, WorthwhileChange all, List<Stay> leaveAlone, Integer races) {
 
     public WorthwhileChanges {
         changes = List.copyOf(changes);
@@ -31,9 +31,9 @@ public record WorthwhileChanges(List<Change> changes, Change all, List<Stay> lea
      * @param serves  decisions it serves, as text
      * @param fresh   of what goes on, what is hardly ridden
      */
-    public record Change(String place, List<Part> on, List<Part> off, Long grams, Range returns, double minutes, List<String> serves,
+    public record WorthwhileChange(String place, List<Part> on, List<Part> off, Long grams, Range returns, double minutes, List<String> serves,
             List<Part> fresh) {
-        public Change {
+        public WorthwhileChange {
             on = List.copyOf(on);
             off = List.copyOf(off);
             serves = List.copyOf(serves);

@@ -1,6 +1,6 @@
 package courseworthy.call;
 
-import courseworthy.call.DependencyGraph.Slot;
+import courseworthy.call.DependencyGraph.RowLayer;
 import courseworthy.demand.DerivedMeasures;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
@@ -62,10 +62,10 @@ final class Breakpoints {
             long most = MeasureRange.most(measure);
             every(MeasureRange.least(measure), most == Long.MAX_VALUE ? DERIVED_UP_TO * now : most);
         }
-        for (Slot slot : upstream.readers(measure)) {
+        for (RowLayer slot : upstream.readers(measure)) {
             RuleInputs.turns(slot.row(), measure, places);
             for (Saying saying : slot.row().sayings()) {
-                if (saying.worth() instanceof Saying.Times times && times.measure() == measure) {
+                if (saying.source() instanceof Saying.Times times && times.measure() == measure) {
                     steps(saying, times);
                 }
             }

@@ -13,14 +13,14 @@ import java.util.List;
  * @param demands      what was asked for, with the measures derived between layers
  * @param decisions    one for each topic, in the order of the catalogue
  * @param tasks        what rules say is to be done, sorted by due time and id
- * @param couldNotTell rules that could not tell, sorted by id
+ * @param undetermined rules that could not tell, sorted by id
  */
-public record Call(Demands demands, List<Decision> decisions, List<Task> tasks, List<UndeterminedRule> couldNotTell) {
+public record Call(Demands demands, List<Decision> decisions, List<Task> tasks, List<UndeterminedRule> undetermined) {
 
     public Call {
         decisions = List.copyOf(decisions);
         tasks = List.copyOf(tasks);
-        couldNotTell = List.copyOf(couldNotTell);
+        undetermined = List.copyOf(undetermined);
     }
 
     /** How firm the decision on a topic is; null where it has no value. */

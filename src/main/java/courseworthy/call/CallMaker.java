@@ -39,17 +39,17 @@ public final class CallMaker {
         @Override
         public int compare(Task one, Task other) {
             int by = one.due().compareTo(other.due());
-            by = by != 0 ? by : one.author().rule().compareTo(other.author().rule());
+            by = by != 0 ? by : one.origin().rule().compareTo(other.origin().rule());
             return by != 0 || one == other ? by : one.toString().compareTo(other.toString());
         }
     }
 
-    private enum UntoldOrder implements Comparator<UndeterminedRule> {
+    private enum UndeterminedOrder implements Comparator<UndeterminedRule> {
         BY_ID;
 
         @Override
         public int compare(UndeterminedRule one, UndeterminedRule other) {
-            int by = one.author().rule().compareTo(other.author().rule());
+            int by = one.origin().rule().compareTo(other.origin().rule());
             return by != 0 || one == other ? by : one.toString().compareTo(other.toString());
         }
     }
@@ -126,7 +126,7 @@ public final class CallMaker {
             settle(layer);
             hear(firing, layer);
         }
-        return outcome(firing.couldNotTell());
+        return outcome(firing.undetermined());
     }
 
     /** What rules say of the kind of bike goes by the bike at hand, where another is ridden. */
@@ -155,14 +155,14 @@ public final class CallMaker {
             grounds.add(differs ? new TestedFact(ground.measure(), ground.value() + " on a " + choosing.ridden() + " bike", ground.number(),
                     ground.unit(), ground.test(), ground.met(), ground.near()) : ground);
         }
-        return new Claim(claim.author(), claim.topic(), claim.verb(), claim.values(), claim.labels(), claim.written(), grounds);
+        return new Claim(claim.origin(), claim.topic(), claim.verb(), claim.values(), claim.labels(), claim.written(), grounds);
     }
 
     private void hear(RuleSet.Firing firing, int layer) {
         FiringResult said = firing.fire(new Stage(layer, demands, Collections.unmodifiableMap(new LinkedHashMap<>(settled))));
         for (Claim claim : said.claims()) {
             if (claim.topic().layer() <= layer) {
-                throw new IllegalStateException(claim.author().rule() + " says something on " + claim.topic() + " once it is settled");
+                throw new IllegalStateException(claim.origin().rule() + " says something on " + claim.topic() + " once it is settled");
             }
             List<Claim> onTopic = claims.get(claim.topic());
             if (onTopic == null) {
@@ -206,7 +206,7 @@ public final class CallMaker {
         }
         tasks.sort(TaskOrder.BY_TIME_AND_ID);
         List<UndeterminedRule> untold = new ArrayList<>(couldNotTell);
-        untold.sort(UntoldOrder.BY_ID);
+        untold.sort(UndeterminedOrder.BY_ID);
         return new Call(demands, inOrder, tasks, untold);
     }
 }

@@ -1,6 +1,6 @@
 package courseworthy.call;
 
-import courseworthy.call.DependencyGraph.Slot;
+import courseworthy.call.DependencyGraph.RowLayer;
 import courseworthy.decision.Decision;
 import courseworthy.demand.DerivedMeasures;
 import courseworthy.demand.Measure;
@@ -48,7 +48,7 @@ public final class CloseThresholdFinder {
         this.trial = trial;
         for (Row row : rules.rows()) {
             for (Saying saying : row.sayings()) {
-                if (saying.worth() instanceof Saying.Times times) {
+                if (saying.source() instanceof Saying.Times times) {
                     saidFrom.add(times.measure());
                 }
             }
@@ -85,7 +85,7 @@ public final class CloseThresholdFinder {
             return;
         }
         SortedSet<Long> turns = new TreeSet<>();
-        for (Slot slot : trial.upstream().readers(measure)) {
+        for (RowLayer slot : trial.upstream().readers(measure)) {
             RuleInputs.turns(slot.row(), measure, turns);
         }
         List<Long> up = List.copyOf(turns.subSet(value.mid() + 1, most + 1));

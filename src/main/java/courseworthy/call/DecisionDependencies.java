@@ -66,7 +66,7 @@ final class DecisionDependencies {
     static Set<Long> advisedInstead(Decision decision) {
         List<Claim> bounds = decision.taken().stream().filter(FirmnessGrader::isBound).toList();
         Set<Long> out = new LinkedHashSet<>();
-        for (Decision.Lost lost : decision.lost()) {
+        for (Decision.LosingClaim lost : decision.lost()) {
             List<Claim> claims = new ArrayList<>(bounds);
             claims.add(lost.claim());
             Long value = Settler.settle(decision.topic(), claims).value();

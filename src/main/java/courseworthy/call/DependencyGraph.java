@@ -26,16 +26,16 @@ import java.util.Set;
 final class DependencyGraph {
 
     /** A row and a layer after which it speaks. */
-    record Slot(Row row, int layer) {
+    record RowLayer(Row row, int layer) {
     }
 
     private final Set<String> joined;
     private final Map<Topic, List<Row>> speaking = new HashMap<>();
     private final Set<Topic> topics = new HashSet<>();
     private final List<List<Topic>> byLayer = new ArrayList<>();
-    private final Map<Topic, List<Slot>> speakers = new HashMap<>();
-    private final Map<Measure, List<Slot>> readers = new EnumMap<>(Measure.class);
-    private final Map<Topic, List<Slot>> testers = new HashMap<>();
+    private final Map<Topic, List<RowLayer>> speakers = new HashMap<>();
+    private final Map<Measure, List<RowLayer>> readers = new EnumMap<>(Measure.class);
+    private final Map<Topic, List<RowLayer>> testers = new HashMap<>();
     private boolean derives;
     private boolean derivesFromMeasures;
 
@@ -123,9 +123,9 @@ final class DependencyGraph {
             if (row.after(layer).stream().noneMatch(saying -> topics.contains(saying.topic()))) {
                 continue; // After this layer it says nothing that bears on the topic.
             }
-            Slot slot = new Slot(row, layer);
+            RowLayer slot = new RowLayer(row, layer);
             for (Saying saying : row.sayings()) {
-                List<Slot> on = speakers.computeIfAbsent(saying.topic(), t -> new ArrayList<>());
+                List<RowLayer> on = speakers.computeIfAbsent(saying.topic(), t -> new ArrayList<>());
                 if (row.layer(saying) == layer && (on.isEmpty() || on.get(on.size() - 1) != slot)) {
                     on.add(slot);
                 }
@@ -145,17 +145,17 @@ final class DependencyGraph {
     }
 
     /** Rows that speak on a topic. */
-    List<Slot> speakers(Topic topic) {
+    List<RowLayer> speakers(Topic topic) {
         return speakers.getOrDefault(topic, List.of());
     }
 
     /** Rows that read a measure. */
-    List<Slot> readers(Measure measure) {
+    List<RowLayer> readers(Measure measure) {
         return readers.getOrDefault(measure, List.of());
     }
 
     /** Rows that test what is settled on a topic. */
-    List<Slot> testers(Topic topic) {
+    List<RowLayer> testers(Topic topic) {
         return testers.getOrDefault(topic, List.of());
     }
 

@@ -1,6 +1,6 @@
 package courseworthy.call;
 
-import courseworthy.call.Firmness.Evidence;
+import courseworthy.call.Firmness.EvidenceGrade;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
 import courseworthy.claim.TestedFact;
@@ -24,22 +24,22 @@ final class EvidenceGrader {
     private EvidenceGrader() {
     }
 
-    static Evidence best(List<Claim> claims) {
+    static EvidenceGrade best(List<Claim> claims) {
         if (claims.isEmpty()) {
-            return Evidence.NONE;
+            return EvidenceGrade.NONE;
         }
-        if (claims.stream().anyMatch(claim -> claim.author().rank().compareTo(Rank.RIDER) <= 0)) {
-            return Evidence.LIMIT;
+        if (claims.stream().anyMatch(claim -> claim.origin().rank().compareTo(Rank.RIDER) <= 0)) {
+            return EvidenceGrade.LIMIT;
         }
         if (with(claims, courseworthy.claim.Evidence.PUBLISHED).findAny().isPresent()) {
-            return Evidence.SOURCE;
+            return EvidenceGrade.SOURCE;
         }
         List<Claim> practice = with(claims, courseworthy.claim.Evidence.PRACTICE).toList();
-        return practice.isEmpty() ? Evidence.OPINION : independent(practice) > 1 ? Evidence.PRACTICES : Evidence.PRACTICE;
+        return practice.isEmpty() ? EvidenceGrade.OPINION : independent(practice) > 1 ? EvidenceGrade.PRACTICES : EvidenceGrade.PRACTICE;
     }
 
     private static Stream<Claim> with(List<Claim> claims, courseworthy.claim.Evidence evidence) {
-        return claims.stream().filter(claim -> claim.author().evidence() == evidence);
+        return claims.stream().filter(claim -> claim.origin().evidence() == evidence);
     }
 
     /** How many groups the claims fall into, of which no two share a fact. */
@@ -57,7 +57,7 @@ final class EvidenceGrader {
 
     /** What a claim rests on, by the sheet it is from; of a claim that always holds, that alone. */
     private static Set<String> facts(Claim claim) {
-        String rule = claim.author().rule();
+        String rule = claim.origin().rule();
         String sheet = rule.substring(0, rule.lastIndexOf('/') + 1);
         Set<String> out = new HashSet<>();
         for (TestedFact fact : claim.grounds()) {

@@ -6,7 +6,7 @@ import courseworthy.claim.RuleOrigin;
 import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
 import courseworthy.demand.DerivedMeasures;
@@ -36,7 +36,7 @@ import java.util.Set;
 public final class Explainer {
 
     private static final Comparator<RuleTrace> NEAREST_FIRST = Comparator.comparingInt(RuleTrace::unmet)
-            .thenComparing(hearing -> hearing.author().rule());
+            .thenComparing(hearing -> hearing.origin().rule());
 
     private final DroolsRules rules;
     private final Call call;
@@ -62,10 +62,10 @@ public final class Explainer {
     /** A rule that has something to do held against the day; null where it has nothing to do. */
     public static RuleTrace task(DroolsRules rules, Call call, String id) {
         for (Row row : rules.rows()) {
-            if (row.task() != null && row.author().rule().equals(id)) {
-                boolean listed = call.tasks().stream().anyMatch(task -> task.author().rule().equals(id));
+            if (row.task() != null && row.origin().rule().equals(id)) {
+                boolean listed = call.tasks().stream().anyMatch(task -> task.origin().rule().equals(id));
                 Stage stage = new Stage(Topics.LAST_LAYER, call.demands(), settled(call));
-                return new RuleTrace(row.author(), List.of(row.task().what()), listed, ConditionTrace.truth(row, stage), ConditionTrace.of(row, stage), "");
+                return new RuleTrace(row.origin(), List.of(row.task().what()), listed, ConditionTrace.truth(row, stage), ConditionTrace.of(row, stage), "");
             }
         }
         return null;
@@ -124,7 +124,7 @@ public final class Explainer {
 
     /** The ids of all rules that may speak on the topic, sorted. */
     public List<String> rulesOnTopic() {
-        return everyRule().stream().map(hearing -> hearing.author().rule()).sorted().toList();
+        return everyRule().stream().map(hearing -> hearing.origin().rule()).sorted().toList();
     }
 
     /** The rules on the topic that kept silent, those with the fewest conditions unmet first. */
@@ -138,7 +138,7 @@ public final class Explainer {
     /** One rule held against the day. @throws IllegalArgumentException where it is no rule on the topic */
     public RuleTrace rule(String id) {
         for (RuleTrace hearing : everyRule()) {
-            if (hearing.author().rule().equals(id)) {
+            if (hearing.origin().rule().equals(id)) {
                 return hearing;
             }
         }
@@ -147,12 +147,12 @@ public final class Explainer {
 
     private List<RuleTrace> everyRule() {
         Set<String> spoke = new HashSet<>();
-        decision.taken().forEach(claim -> spoke.add(claim.author().rule()));
-        decision.lost().forEach(lost -> spoke.add(lost.claim().author().rule()));
+        decision.taken().forEach(claim -> spoke.add(claim.origin().rule()));
+        decision.lost().forEach(lost -> spoke.add(lost.claim().origin().rule()));
         List<RuleTrace> out = new ArrayList<>();
         for (Row row : rules.rows()) {
             if (row.topics().contains(topic.name())) {
-                out.add(hearing(row, spoke.contains(row.author().rule())));
+                out.add(trace(row, spoke.contains(row.origin().rule())));
             }
         }
         Map<String, String> joined = rules.topicsOfJoins();
@@ -165,18 +165,18 @@ public final class Explainer {
         return out;
     }
 
-    private RuleTrace hearing(Row row, boolean spoke) {
+    private RuleTrace trace(Row row, boolean spoke) {
         Stage stage = new Stage(Topics.LAST_LAYER, demands, settled);
         List<String> says = new ArrayList<>();
         String wanting = "";
         for (Saying saying : row.sayings()) {
             if (saying.topic().equals(topic)) {
                 says.add(saying.verb().word() + " " + saying.written());
-                boolean unknown = saying.worth() instanceof Saying.Times times && !demands.known(times.measure());
-                wanting = unknown ? ((Saying.Times) saying.worth()).measure().written() : wanting;
+                boolean unknown = saying.source() instanceof Saying.Times times && !demands.known(times.measure());
+                wanting = unknown ? ((Saying.Times) saying.source()).measure().written() : wanting;
             }
         }
-        return new RuleTrace(row.author(), says, spoke, ConditionTrace.truth(row, stage), ConditionTrace.of(row, stage), wanting);
+        return new RuleTrace(row.origin(), says, spoke, ConditionTrace.truth(row, stage), ConditionTrace.of(row, stage), wanting);
     }
 
     /** Why a value was not chosen. */
@@ -210,14 +210,14 @@ public final class Explainer {
         decision.lost().forEach(lost -> all.add(lost.claim()));
         Rank voting = null;
         for (Claim claim : all) {
-            boolean votes = claim.verb() == Verb.PREFER && (voting == null || claim.author().rank().compareTo(voting) < 0);
-            voting = votes ? claim.author().rank() : voting;
+            boolean votes = claim.verb() == Verb.PREFER && (voting == null || claim.origin().rank().compareTo(voting) < 0);
+            voting = votes ? claim.origin().rank() : voting;
         }
         Rank rank = voting;
-        boolean between = decision.taken().stream().noneMatch(claim -> claim.verb() == Verb.PREFER && claim.author().rank() == rank);
+        boolean between = decision.taken().stream().noneMatch(claim -> claim.verb() == Verb.PREFER && claim.origin().rank() == rank);
         List<Claim> out = new ArrayList<>();
         for (Claim claim : between ? all : decision.taken()) {
-            boolean preferred = claim.verb() == Verb.PREFER && claim.author().rank() == voting && claim.value() != value;
+            boolean preferred = claim.verb() == Verb.PREFER && claim.origin().rank() == voting && claim.value() != value;
             if (preferred || claim.verb() == Verb.AVOID && claim.value() == value) {
                 out.add(claim);
             }
@@ -226,9 +226,9 @@ public final class Explainer {
     }
 
     /** What was said for it and lost. */
-    private List<Lost> favouring(long value) {
-        List<Lost> out = new ArrayList<>();
-        for (Lost lost : decision.lost()) {
+    private List<LosingClaim> favouring(long value) {
+        List<LosingClaim> out = new ArrayList<>();
+        for (LosingClaim lost : decision.lost()) {
             if (lost.claim().verb() == Verb.PREFER && lost.claim().value() == value) {
                 out.add(lost);
             }
@@ -241,14 +241,14 @@ public final class Explainer {
         Set<String> ids = new HashSet<>();
         for (Row row : rules.rows()) {
             for (Saying saying : row.sayings()) {
-                if (saying.topic().equals(topic) && saying.verb() == Verb.PREFER && saying.worth() instanceof Saying.Literal literal
+                if (saying.topic().equals(topic) && saying.verb() == Verb.PREFER && saying.source() instanceof Saying.Literal literal
                         && literal.value() == value) {
-                    ids.add(row.author().rule());
+                    ids.add(row.origin().rule());
                 }
             }
         }
         List<RuleTrace> out = new ArrayList<>(silent());
-        out.removeIf(hearing -> !ids.contains(hearing.author().rule()));
+        out.removeIf(hearing -> !ids.contains(hearing.origin().rule()));
         return out;
     }
 
@@ -269,7 +269,7 @@ public final class Explainer {
      * @param bring     the single changes that would bring it, smallest first
      * @param toward    where none does, the single change that comes nearest to it; null where none does
      */
-    public record Instead(Topic topic, long value, List<Claim> excluding, List<Claim> against, List<Lost> favouring,
+    public record Instead(Topic topic, long value, List<Claim> excluding, List<Claim> against, List<LosingClaim> favouring,
             List<RuleTrace> wouldSay, boolean onStep, List<Flip> bring, Flip toward) {
     }
 }

@@ -14,11 +14,11 @@ import java.util.List;
  * @param evidence  the best evidence of what leads to the value
  * @param agreement how far the advice agrees
  * @param carriers  the claims that lead to the value; none where nothing does
- * @param assumed   what was assumed of the facts that these rest on, as {@link courseworthy.demand.Demands.Assumed} has it
+ * @param assumed   what was assumed of the facts that these rest on, as {@link courseworthy.demand.Demands.AssumedInput} has it
  * @param unknown   rules that could not be checked and would change the value if they applied
  * @param restsOn   how firm the decision is that makes this one less firm; null where none does
  */
-public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence evidence, Agreement agreement, List<Claim> carriers, List<String> assumed,
+public record Firmness(Decision decision, FirmnessTable.Grade grade, EvidenceGrade evidence, AgreementGrade agreement, List<Claim> carriers, List<String> assumed,
         List<UndeterminedRule> unknown, Firmness restsOn) {
 
     public Firmness {
@@ -28,12 +28,12 @@ public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence ev
     }
 
     /** How firm, the firmest first. */
-    public enum Level {
+    public enum FirmnessLevel {
         FIRM("firm"), FAIR("fair"), THIN("thin");
 
         private final String word;
 
-        Level(String word) {
+        FirmnessLevel(String word) {
             this.word = word;
         }
 
@@ -43,7 +43,7 @@ public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence ev
     }
 
     /** The best evidence behind a decision, the best first. */
-    public enum Evidence {
+    public enum EvidenceGrade {
         /** A limit that decides, or what the rider has fixed. */
         LIMIT("limit"),
         /** A published source. */
@@ -59,7 +59,7 @@ public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence ev
 
         private final String word;
 
-        Evidence(String word) {
+        EvidenceGrade(String word) {
             this.word = word;
         }
 
@@ -69,12 +69,12 @@ public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence ev
     }
 
     /** How far the advice agrees, the best first. */
-    public enum Agreement {
+    public enum AgreementGrade {
         ALL("all"), MOST("most"), DIVIDED("divided");
 
         private final String word;
 
-        Agreement(String word) {
+        AgreementGrade(String word) {
             this.word = word;
         }
 
@@ -82,7 +82,7 @@ public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence ev
             return word;
         }
 
-        static Agreement of(Decision decision) {
+        static AgreementGrade of(Decision decision) {
             return switch (decision.consensus()) {
                 case UNANIMOUS, DEFAULT -> ALL;
                 case BOUNDS_ALONE -> decision.lost().isEmpty() ? ALL : MOST;
@@ -111,7 +111,7 @@ public record Firmness(Decision decision, FirmnessTable.Grade grade, Evidence ev
         }
     }
 
-    public Level level() {
+    public FirmnessLevel level() {
         return restsOn == null ? grade.level() : FirmnessTable.shipped().foundation(grade.level(), restsOn.level()).level();
     }
 

@@ -1,7 +1,7 @@
 package courseworthy.call;
 
-import courseworthy.call.Firmness.Agreement;
-import courseworthy.call.Firmness.Evidence;
+import courseworthy.call.Firmness.AgreementGrade;
+import courseworthy.call.Firmness.EvidenceGrade;
 import courseworthy.call.Firmness.Knowledge;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
@@ -34,7 +34,7 @@ import java.util.Set;
 public final class FirmnessGrader {
 
     private final Demands demands;
-    private final List<UndeterminedRule> couldNotTell;
+    private final List<UndeterminedRule> undetermined;
 
     private final Map<Topic, Decision> decisions = new HashMap<>();
     private final Map<Topic, Firmness> graded = new HashMap<>();
@@ -42,7 +42,7 @@ public final class FirmnessGrader {
     private FirmnessGrader(Call call) {
         call.decisions().forEach(decision -> decisions.put(decision.topic(), decision));
         demands = call.demands();
-        couldNotTell = call.couldNotTell();
+        undetermined = call.undetermined();
     }
 
     /** How firm each decision is that has a value, in the order of the catalogue. */
@@ -76,12 +76,12 @@ public final class FirmnessGrader {
     private Firmness byItself(Decision decision, List<Claim> claims) {
         List<Claim> carriers = carriers(decision, claims);
         List<String> assumed = new ArrayList<>(assumed(carriers));
-        List<UndeterminedRule> unknown = new ArrayList<>(couldNotTell.stream().filter(rule -> mayChange(rule, decision, claims)).toList());
+        List<UndeterminedRule> unknown = new ArrayList<>(undetermined.stream().filter(rule -> mayChange(rule, decision, claims)).toList());
         if (unknown.removeIf(rule -> Assumptions.areEventRules(rule.wanting()))) {
             assumed.add(Assumptions.EVENT_RULES);
         }
-        Evidence evidence = EvidenceGrader.best(carriers);
-        Agreement agreement = Agreement.of(decision);
+        EvidenceGrade evidence = EvidenceGrader.best(carriers);
+        AgreementGrade agreement = AgreementGrade.of(decision);
         FirmnessTable.Grade grade = FirmnessTable.shipped().grade(evidence, agreement, Knowledge.of(assumed, unknown));
         return new Firmness(decision, grade, evidence, agreement, carriers, assumed, unknown, null);
     }
@@ -147,7 +147,7 @@ public final class FirmnessGrader {
         if (beneath.decision().topic().equals(Topics.BIKE) && atHand != null && beneath.decision().value() == atHand.mid()) {
             return false;
         }
-        return beneath.evidence() != Evidence.NONE || !beneath.decision().lost().isEmpty() || !beneath.unknown().isEmpty();
+        return beneath.evidence() != EvidenceGrade.NONE || !beneath.decision().lost().isEmpty() || !beneath.unknown().isEmpty();
     }
 
     /** The other values that it might have; empty where they are unknown. */
@@ -209,7 +209,7 @@ public final class FirmnessGrader {
 
     /** A bound that nothing may overrule; that only some values exist decides nothing between them. */
     private static boolean isLimit(Claim claim) {
-        return isBound(claim) && claim.author().rank().compareTo(Rank.RIDER) <= 0;
+        return isBound(claim) && claim.origin().rank().compareTo(Rank.RIDER) <= 0;
     }
 
     static boolean isBound(Claim claim) {
@@ -240,7 +240,7 @@ public final class FirmnessGrader {
                 if (value == null) {
                     return true;
                 }
-                all.add(Claim.of(rule.author(), saying.topic(), saying.verb(), value, saying.written(), List.of()));
+                all.add(Claim.of(rule.origin(), saying.topic(), saying.verb(), value, saying.written(), List.of()));
             }
         }
         return rule.sayings().isEmpty() || CloseThresholdFinder.turned(Settler.settle(decision.topic(), all), decision);
@@ -248,10 +248,10 @@ public final class FirmnessGrader {
 
     /** What is said; null where it comes from a measure that is unknown. */
     private Long value(Saying saying) {
-        if (saying.worth() instanceof Saying.Times times) {
+        if (saying.source() instanceof Saying.Times times) {
             MeasureValue value = demands.get(times.measure());
             return value == null ? null : Long.valueOf(times.on(saying.topic(), value.mid()));
         }
-        return ((Saying.Literal) saying.worth()).value();
+        return ((Saying.Literal) saying.source()).value();
     }
 }

@@ -1,9 +1,9 @@
 package courseworthy.call;
 
-import courseworthy.call.Firmness.Agreement;
-import courseworthy.call.Firmness.Evidence;
+import courseworthy.call.Firmness.AgreementGrade;
+import courseworthy.call.Firmness.EvidenceGrade;
 import courseworthy.call.Firmness.Knowledge;
-import courseworthy.call.Firmness.Level;
+import courseworthy.call.Firmness.FirmnessLevel;
 import courseworthy.problem.FaultList;
 import courseworthy.problem.Faults;
 import courseworthy.text.FieldReader;
@@ -38,14 +38,14 @@ public record FirmnessTable(List<Grade> grades, List<Foundation> foundations) {
      *
      * @param because why its word follows
      */
-    public record Grade(String id, List<String> evidence, List<String> agreement, List<String> knowledge, Level level, String because) {
+    public record Grade(String id, List<String> evidence, List<String> agreement, List<String> knowledge, FirmnessLevel level, String because) {
         public Grade {
             evidence = List.copyOf(evidence);
             agreement = List.copyOf(agreement);
             knowledge = List.copyOf(knowledge);
         }
 
-        boolean holds(Evidence found, Agreement agreed, Knowledge known) {
+        boolean holds(EvidenceGrade found, AgreementGrade agreed, Knowledge known) {
             return evidence.contains(found.word()) && agreement.contains(agreed.word()) && knowledge.contains(known.word());
         }
     }
@@ -57,13 +57,13 @@ public record FirmnessTable(List<Grade> grades, List<Foundation> foundations) {
      * @param restsOn how firm the decision is that it rests on, in words
      * @param because why its word follows
      */
-    public record Foundation(String id, List<String> itself, List<String> restsOn, Level level, String because) {
+    public record Foundation(String id, List<String> itself, List<String> restsOn, FirmnessLevel level, String because) {
         public Foundation {
             itself = List.copyOf(itself);
             restsOn = List.copyOf(restsOn);
         }
 
-        boolean holds(Level of, Level on) {
+        boolean holds(FirmnessLevel of, FirmnessLevel on) {
             return itself.contains(of.word()) && restsOn.contains(on.word());
         }
     }
@@ -115,15 +115,15 @@ public record FirmnessTable(List<Grade> grades, List<Foundation> foundations) {
 
     /** The words for how firm a decision is, the firmest first. */
     public static List<String> words() {
-        return Arrays.stream(Level.values()).map(Level::word).toList();
+        return Arrays.stream(FirmnessLevel.values()).map(FirmnessLevel::word).toList();
     }
 
-    private static Level level(String word) {
-        return Level.values()[Math.max(0, words().indexOf(word))];
+    private static FirmnessLevel level(String word) {
+        return FirmnessLevel.values()[Math.max(0, words().indexOf(word))];
     }
 
     /** The row for what is found. @throws IllegalStateException where the table has none */
-    public Grade grade(Evidence evidence, Agreement agreement, Knowledge knowledge) {
+    public Grade grade(EvidenceGrade evidence, AgreementGrade agreement, Knowledge knowledge) {
         for (Grade each : grades) {
             if (each.holds(evidence, agreement, knowledge)) {
                 return each;
@@ -133,7 +133,7 @@ public record FirmnessTable(List<Grade> grades, List<Foundation> foundations) {
     }
 
     /** The row for a decision that is so firm by itself and rests on one that is so firm. @throws IllegalStateException where the table has none */
-    public Foundation foundation(Level itself, Level restsOn) {
+    public Foundation foundation(FirmnessLevel itself, FirmnessLevel restsOn) {
         for (Foundation each : foundations) {
             if (each.holds(itself, restsOn)) {
                 return each;

@@ -15,21 +15,21 @@ import java.util.List;
  * @param decision  the decision it then is
  * @param tyre      for a pressure, what else is then decided of its tyre: a pressure belongs to a width, a casing and an insert
  */
-public record Flip(Measure measure, long from, long to, Way way, boolean inRange, Decision decision, List<Decision> tyre) {
+public record Flip(Measure measure, long from, long to, FlipDirection way, boolean inRange, Decision decision, List<Decision> tyre) {
 
     public Flip {
         tyre = List.copyOf(tyre);
     }
 
     /** Directions. */
-    public enum Way {
+    public enum FlipDirection {
         UP("up"), DOWN("down"),
         /** To another value of a measure whose values have no order. */
         OVER("over");
 
         private final String word;
 
-        Way(String word) {
+        FlipDirection(String word) {
             this.word = word;
         }
 

@@ -25,14 +25,14 @@ public final class FlipFinder {
 
     /** Told how far a search has come. */
     @FunctionalInterface
-    public interface Progress {
+    public interface SearchProgress {
         void at(int done, int of);
     }
 
     private final Demands demands;
     private final WhatIfCall trial;
     private final Decision now;
-    private final Progress progress;
+    private final SearchProgress progress;
 
     /**
      * Prepares to vary what bears on a topic.
@@ -42,7 +42,7 @@ public final class FlipFinder {
      * @param topic    the topic whose decision is to change
      * @param progress told as measures are done
      */
-    public FlipFinder(DroolsRules rules, Call call, Topic topic, Progress progress) {
+    public FlipFinder(DroolsRules rules, Call call, Topic topic, SearchProgress progress) {
         this.demands = call.demands().settling(topic);
         this.now = call.on(topic);
         this.trial = new WhatIfCall(rules, call, topic);
@@ -106,19 +106,19 @@ public final class FlipFinder {
     private void search(Measure measure, MeasureValue value, Predicate<Flip> enough) {
         SortedSet<Long> places = Breakpoints.of(trial, measure, value.mid());
         if (ordered(measure)) {
-            search(measure, value, up(places, value.mid()), Flip.Way.UP, enough);
-            search(measure, value, down(places, value.mid()), Flip.Way.DOWN, enough);
+            search(measure, value, up(places, value.mid()), Flip.FlipDirection.UP, enough);
+            search(measure, value, down(places, value.mid()), Flip.FlipDirection.DOWN, enough);
         } else {
             for (long place : places) {
-                search(measure, value, place == value.mid() ? List.of() : List.of(place), Flip.Way.OVER, enough);
+                search(measure, value, place == value.mid() ? List.of() : List.of(place), Flip.FlipDirection.OVER, enough);
             }
         }
     }
 
-    private void search(Measure measure, MeasureValue value, List<Long> candidates, Flip.Way way, Predicate<Flip> enough) {
+    private void search(Measure measure, MeasureValue value, List<Long> candidates, Flip.FlipDirection way, Predicate<Flip> enough) {
         for (long candidate : candidates) {
             boolean inRange = candidate >= value.low() && candidate <= value.high();
-            WhatIfCall.Turned turned = trial.with(measure, candidate);
+            WhatIfCall.TurnedDecision turned = trial.with(measure, candidate);
             if (enough.test(new Flip(measure, value.mid(), candidate, way, inRange, turned.decision(), turned.tyre()))) {
                 return;
             }

@@ -61,18 +61,18 @@ public final class NearestChangeFinder {
     private void search(Measure measure, MeasureValue value) {
         SortedSet<Long> places = Breakpoints.of(trial, measure, value.mid());
         if (measure.scale().kind() == MeasureScale.Kind.QUANTITY || measure.scale().kind() == MeasureScale.Kind.WORDS) {
-            search(measure, value, FlipFinder.up(places, value.mid()), Flip.Way.UP);
-            search(measure, value, FlipFinder.down(places, value.mid()), Flip.Way.DOWN);
+            search(measure, value, FlipFinder.up(places, value.mid()), Flip.FlipDirection.UP);
+            search(measure, value, FlipFinder.down(places, value.mid()), Flip.FlipDirection.DOWN);
             return;
         }
         for (long place : places) {
-            search(measure, value, place == value.mid() ? List.of() : List.of(place), Flip.Way.OVER);
+            search(measure, value, place == value.mid() ? List.of() : List.of(place), Flip.FlipDirection.OVER);
         }
     }
 
     /** Nearest first in one direction; where there are many places, every so many of them, and those between only where something has turned. */
-    private void search(Measure measure, MeasureValue value, List<Long> all, Flip.Way way) {
-        List<Long> places = way == Flip.Way.OVER ? all : all.stream().filter(place -> isReasonable(measure, value, place)).toList();
+    private void search(Measure measure, MeasureValue value, List<Long> all, Flip.FlipDirection way) {
+        List<Long> places = way == Flip.FlipDirection.OVER ? all : all.stream().filter(place -> isReasonable(measure, value, place)).toList();
         Set<Topic> done = new HashSet<>();
         int stride = Math.max(1, places.size() / STOPS);
         for (int from = 0; from < places.size(); from += stride) {

@@ -8,14 +8,14 @@ import java.util.List;
 /**
  * A rule held against the day: what it says on a topic, and each of its conditions with what was found.
  *
- * @param author the rule
+ * @param origin the rule
  * @param says   what it says on the topic, or would say, {@code prefer 45 mm}; empty for a join
  * @param spoke  whether it spoke
  * @param truth  whether its condition holds; a rule may keep silent all the same where the measure its value comes from is unknown
  * @param tests  its conditions; empty where it has none, or is a join
  * @param wanting the measure that its value comes from and that is unknown; else empty
  */
-public record RuleTrace(RuleOrigin author, List<String> says, boolean spoke, Truth truth, List<ConditionTrace> tests, String wanting) {
+public record RuleTrace(RuleOrigin origin, List<String> says, boolean spoke, Truth truth, List<ConditionTrace> tests, String wanting) {
 
     public RuleTrace {
         says = List.copyOf(says);

@@ -1,6 +1,6 @@
 package courseworthy.call;
 
-import courseworthy.call.DependencyGraph.Slot;
+import courseworthy.call.DependencyGraph.RowLayer;
 import courseworthy.claim.Claim;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
@@ -42,7 +42,7 @@ public final class WhatIfCall {
     private final Demands demands;
     private final Map<Topic, Decision> decisions = new HashMap<>();
     private final Map<Topic, SettledTopic> settled = new HashMap<>();
-    private final Map<Slot, List<Claim>> said = new IdentityHashMap<>();
+    private final Map<RowLayer, List<Claim>> said = new IdentityHashMap<>();
     private final List<Claim> joined;
     private final Map<Joins, List<Claim>> joinsAsked = new HashMap<>();
 
@@ -67,7 +67,7 @@ public final class WhatIfCall {
         }
         for (int layer = 0; layer <= last(); layer++) {
             for (Topic topic : upstream.ofLayer(layer)) {
-                for (Slot slot : upstream.speakers(topic)) {
+                for (RowLayer slot : upstream.speakers(topic)) {
                     said.computeIfAbsent(slot, s -> claimsOf(s, new Stage(s.layer(), demands, settled)));
                 }
             }
@@ -76,7 +76,7 @@ public final class WhatIfCall {
     }
 
     /** What a row says; of the kind of bike, what it says on the bike at hand. */
-    private static List<Claim> claimsOf(Slot slot, Stage stage) {
+    private static List<Claim> claimsOf(RowLayer slot, Stage stage) {
         Demands choosing = stage.demands().choosing();
         List<Claim> claims = ClaimsWithoutGrounds.claims(slot.row(), stage);
         if (choosing == null || slot.layer() > 0 || !slot.row().topics().contains(BIKE.name())) {
@@ -99,11 +99,11 @@ public final class WhatIfCall {
     /** The values that rules may say of a topic: those written, those that measures give now, and those that exist. */
     List<Long> mayBeSaid(Topic topic) {
         List<Long> out = new ArrayList<>();
-        for (Slot slot : upstream.speakers(topic)) {
+        for (RowLayer slot : upstream.speakers(topic)) {
             for (Saying saying : slot.row().sayings()) {
-                if (saying.topic().equals(topic) && saying.worth() instanceof Saying.Literal literal) {
+                if (saying.topic().equals(topic) && saying.source() instanceof Saying.Literal literal) {
                     out.add(literal.value());
-                } else if (saying.topic().equals(topic) && saying.worth() instanceof Saying.Times times
+                } else if (saying.topic().equals(topic) && saying.source() instanceof Saying.Times times
                         && demands.known(times.measure())) {
                     out.add(times.on(topic, demands.get(times.measure()).mid()));
                 }
@@ -126,18 +126,18 @@ public final class WhatIfCall {
      * @param decision on the target
      * @param tyre     where the target is a pressure, what is decided otherwise of the tyre it is for
      */
-    record Turned(Decision decision, List<Decision> tyre) {
+    record TurnedDecision(Decision decision, List<Decision> tyre) {
     }
 
     /** The decision on the target where a measure has another value and all other stated measures are held. */
-    Turned with(Measure measure, long value) {
-        Run run = new Run(measure, value);
-        return new Turned(run.decision(), run.tyre());
+    TurnedDecision with(Measure measure, long value) {
+        WhatIfRun run = new WhatIfRun(measure, value);
+        return new TurnedDecision(run.decision(), run.tyre());
     }
 
     /** What comes out otherwise where a measure has another value and all other stated measures are held, by topic. */
     Map<Topic, Decision> all(Measure measure, long value) {
-        return new Run(measure, value).turned();
+        return new WhatIfRun(measure, value).turned();
     }
 
     /** Whether two decisions on a topic differ in what a rider would do. */
@@ -145,28 +145,28 @@ public final class WhatIfCall {
         return a.status() != b.status() || !Objects.equals(a.value(), b.value());
     }
 
-    private final class Run {
+    private final class WhatIfRun {
         private Demands now;
         /** What is settled; copied once something is settled otherwise, as are the decisions. */
         private Map<Topic, SettledTopic> so = settled;
         private Map<Topic, Decision> decided = decisions;
         private final Map<Topic, Long> changed = new HashMap<>();
-        private final Map<Slot, List<Claim>> saying = new IdentityHashMap<>();
+        private final Map<RowLayer, List<Claim>> saying = new IdentityHashMap<>();
         /** Rows to ask again after each layer; null where there are none. */
-        private final List<Set<Slot>> asked = new ArrayList<>(Collections.nCopies(Topics.LAST_LAYER + 1, null));
+        private final List<Set<RowLayer>> asked = new ArrayList<>(Collections.nCopies(Topics.LAST_LAYER + 1, null));
         private final Set<Topic> otherwise = new HashSet<>();
         private final Set<Measure> moved;
         private boolean joinedAsBefore;
 
-        Run(Measure measure, long value) {
+        WhatIfRun(Measure measure, long value) {
             now = demands.with(Map.of(measure, MeasureValue.exact(value)));
             moved = EnumSet.of(measure);
             ask(upstream.readers(measure));
         }
 
-        private void ask(List<Slot> slots) {
-            for (Slot slot : slots) {
-                Set<Slot> of = asked.get(slot.layer());
+        private void ask(List<RowLayer> slots) {
+            for (RowLayer slot : slots) {
+                Set<RowLayer> of = asked.get(slot.layer());
                 if (of == null) {
                     of = Collections.newSetFromMap(new IdentityHashMap<>());
                     asked.set(slot.layer(), of);
@@ -211,7 +211,7 @@ public final class WhatIfCall {
                 return;
             }
             Stage stage = new Stage(layer, now, so);
-            for (Slot slot : asked.get(layer)) {
+            for (RowLayer slot : asked.get(layer)) {
                 List<Claim> claims = claimsOf(slot, stage);
                 List<Claim> before = said.get(slot);
                 if (!claims.equals(before)) {
@@ -264,7 +264,7 @@ public final class WhatIfCall {
 
         private List<Claim> claims(Topic topic) {
             List<Claim> out = new ArrayList<>();
-            for (Slot slot : upstream.speakers(topic)) {
+            for (RowLayer slot : upstream.speakers(topic)) {
                 List<Claim> now = saying.get(slot);
                 on(topic, now == null ? said.get(slot) : now, out);
             }

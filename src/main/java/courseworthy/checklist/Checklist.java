@@ -12,7 +12,7 @@ import java.util.List;
  * @param date     the day of the ride; null where it is not known
  * @param sections earliest first; at most {@link #MOST_ITEMS} items each, none without items
  */
-public record Checklist(String role, LocalDate date, List<Section> sections) {
+public record Checklist(String role, LocalDate date, List<ChecklistSection> sections) {
 
     /** Most items in a section: WHO (2009), Implementation manual, Surgical Safety Checklist, gives five to nine as ideal. */
     public static final int MOST_ITEMS = 9;
@@ -29,8 +29,8 @@ public record Checklist(String role, LocalDate date, List<Section> sections) {
      * @param items in the order in which they are done
      * @param done  what to say when all is done: a list ends with a completion call
      */
-    public record Section(Deadline due, String when, List<Item> items, String done) {
-        public Section {
+    public record ChecklistSection(Deadline due, String when, List<ChecklistItem> items, String done) {
+        public ChecklistSection {
             items = List.copyOf(items);
         }
     }
@@ -48,25 +48,25 @@ public record Checklist(String role, LocalDate date, List<Section> sections) {
      * @param minutes  how long it takes one person, an estimate
      * @param needs    how long it has to be left alone after that, s; 0 where it is done at once
      */
-    public record Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes,
+    public record ChecklistItem(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes,
             long needs) {
 
         /** How long a check takes someone with tools at hand, min (common practice, no source). */
         private static final double CHECK_MINUTES = 4;
 
         /** A check like most, which takes a few minutes. */
-        public Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where) {
+        public ChecklistItem(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where) {
             this(what, find, because, critical, part, rule, where, CHECK_MINUTES, 0);
         }
 
         /** A piece of work that is effective at once. */
-        public Item(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes) {
+        public ChecklistItem(String what, String find, String because, boolean critical, String part, String rule, SourceLocation where, double minutes) {
             this(what, find, because, critical, part, rule, where, minutes, 0);
         }
 
         /** The same where it has to be left alone after it, s. */
-        Item needing(long seconds) {
-            return new Item(what, find, because, critical, part, rule, where, minutes, seconds);
+        ChecklistItem needing(long seconds) {
+            return new ChecklistItem(what, find, because, critical, part, rule, where, minutes, seconds);
         }
     }
 }

@@ -2,8 +2,8 @@ package courseworthy.checklist;
 
 import courseworthy.build.Build;
 import courseworthy.call.Call;
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.claim.Deadline;
 import courseworthy.claim.Task;
 import courseworthy.demand.Measure;
@@ -71,7 +71,7 @@ public final class ChecklistMaker {
         List<Task> out = new ArrayList<>();
         for (Task task : call.tasks()) {
             if (entry(task, filling) != null) {
-                out.add(new Task(task.author(), PlaceholderFiller.named(task.what()), PlaceholderFiller.named(task.find()), task.due(), task.needs(), task.critical(),
+                out.add(new Task(task.origin(), PlaceholderFiller.named(task.what()), PlaceholderFiller.named(task.find()), task.due(), task.needs(), task.critical(),
                         task.part(), task.after(), task.grounds()));
             }
         }
@@ -84,7 +84,7 @@ public final class ChecklistMaker {
         for (PendingItem entry : entries) {
             byDue.computeIfAbsent(entry.due(), due -> new ArrayList<>()).add(entry);
         }
-        List<Section> sections = new ArrayList<>();
+        List<ChecklistSection> sections = new ArrayList<>();
         byDue.forEach((due, list) -> sections.addAll(sections(due, ItemOrder.of(list))));
         return new Checklist(role, event.date(), sections);
     }
@@ -115,9 +115,9 @@ public final class ChecklistMaker {
         }
         String what = applies ? filling.fill(task.what()) : PlaceholderFiller.named(task.what());
         String found = find.isEmpty() ? "In order" : find;
-        Item item = new Item(what, found, task.author().because(), task.critical(), task.part(), task.author().rule(),
-                task.author().where());
-        return new PendingItem(item, task.author().rule(), task.due(), task.needs(), task.after());
+        ChecklistItem item = new ChecklistItem(what, found, task.origin().because(), task.critical(), task.part(), task.origin().rule(),
+                task.origin().where());
+        return new PendingItem(item, task.origin().rule(), task.due(), task.needs(), task.after());
     }
 
     /** What the event's own rules and its support points ask for. */
@@ -139,7 +139,7 @@ public final class ChecklistMaker {
     }
 
     private static PendingItem asked(int number, String what, String find, String because, String part) {
-        Item item = new Item(what, find, because, false, part, "", null);
+        ChecklistItem item = new ChecklistItem(what, find, because, false, part, "", null);
         String id = "event/" + (number < 10 ? "0" : "") + number;
         return new PendingItem(item, id, Deadline.NIGHT_BEFORE, 0, List.of());
     }
@@ -155,16 +155,16 @@ public final class ChecklistMaker {
     }
 
     /** One section, or several numbered ones where it would be too long. */
-    private List<Section> sections(Deadline due, List<PendingItem> entries) {
+    private List<ChecklistSection> sections(Deadline due, List<PendingItem> entries) {
         List<List<PendingItem>> pieces = SectionSplitter.of(entries);
-        List<Section> out = new ArrayList<>();
+        List<ChecklistSection> out = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             String when = title(due) + (pieces.size() == 1 ? "" : ", " + (i + 1) + " of " + pieces.size());
-            List<Item> items = new ArrayList<>();
+            List<ChecklistItem> items = new ArrayList<>();
             for (PendingItem entry : pieces.get(i)) {
                 items.add(entry.item().needing(entry.needs()));
             }
-            out.add(new Section(due, when, items, "All done? Say: \"" + when + ", complete.\""));
+            out.add(new ChecklistSection(due, when, items, "All done? Say: \"" + when + ", complete.\""));
         }
         return Collections.unmodifiableList(out);
     }

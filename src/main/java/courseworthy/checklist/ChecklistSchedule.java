@@ -1,7 +1,7 @@
 package courseworthy.checklist;
 
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.claim.Deadline;
 import courseworthy.event.Event;
 import java.time.LocalDateTime;
@@ -18,7 +18,7 @@ import java.util.List;
  * @param finish at the slow estimate
  * @param slots  earliest first, one for each section
  */
-public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime finish, List<Slot> slots) {
+public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime finish, List<ScheduledSection> slots) {
 
     /** The last evening of the week before: the first that leaves the 120 h counted on, whenever the start is. */
     private static final int LAST_EVENING_OF_THE_WEEK = 6;
@@ -38,7 +38,7 @@ public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime 
      *
      * @param number place among the sections that are due together, from 1
      */
-    public record Slot(Section section, int number, LocalDateTime from, LocalDateTime to) {
+    public record ScheduledSection(ChecklistSection section, int number, LocalDateTime from, LocalDateTime to) {
     }
 
     /**
@@ -49,9 +49,9 @@ public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime 
     public static ChecklistSchedule of(Checklist checklist, Event event, double longest) {
         LocalDateTime start = event.date().atTime(event.start());
         LocalDateTime finish = start.plusMinutes((long) Math.ceil(longest / MINUTE));
-        List<Slot> slots = new ArrayList<>();
+        List<ScheduledSection> slots = new ArrayList<>();
         for (Deadline due : Deadline.values()) {
-            List<Section> sections = checklist.sections().stream().filter(each -> each.due() == due).toList();
+            List<ChecklistSection> sections = checklist.sections().stream().filter(each -> each.due() == due).toList();
             slots.addAll(switch (due) {
                 case WEEK_BEFORE -> onEvenings(sections, start);
                 case TWO_DAYS_BEFORE -> upTo(evening(start, TWO_EVENINGS), sections);
@@ -69,46 +69,46 @@ public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime 
     }
 
     /** One section an evening, the last of them in time. */
-    private static List<Slot> onEvenings(List<Section> sections, LocalDateTime start) {
-        List<Slot> out = new ArrayList<>();
+    private static List<ScheduledSection> onEvenings(List<ChecklistSection> sections, LocalDateTime start) {
+        List<ScheduledSection> out = new ArrayList<>();
         for (int i = 0; i < sections.size(); i++) {
             LocalDateTime to = evening(start, LAST_EVENING_OF_THE_WEEK + sections.size() - 1 - i);
-            out.add(new Slot(sections.get(i), i + 1, begun(to, sections.get(i)), to));
+            out.add(new ScheduledSection(sections.get(i), i + 1, begun(to, sections.get(i)), to));
         }
         return out;
     }
 
     /** One after another, the last of them done at a time. */
-    private static List<Slot> upTo(LocalDateTime end, List<Section> sections) {
-        List<Slot> out = new ArrayList<>();
+    private static List<ScheduledSection> upTo(LocalDateTime end, List<ChecklistSection> sections) {
+        List<ScheduledSection> out = new ArrayList<>();
         LocalDateTime to = end;
         for (int i = sections.size() - 1; i >= 0; i--) {
             LocalDateTime from = begun(to, sections.get(i));
-            out.add(0, new Slot(sections.get(i), i + 1, from, to));
+            out.add(0, new ScheduledSection(sections.get(i), i + 1, from, to));
             to = from;
         }
         return out;
     }
 
-    private static List<Slot> after(LocalDateTime begin, List<Section> sections) {
-        List<Slot> out = new ArrayList<>();
+    private static List<ScheduledSection> after(LocalDateTime begin, List<ChecklistSection> sections) {
+        List<ScheduledSection> out = new ArrayList<>();
         LocalDateTime from = begin;
         for (int i = 0; i < sections.size(); i++) {
             LocalDateTime to = from.plusMinutes(minutes(sections.get(i)));
-            out.add(new Slot(sections.get(i), i + 1, from, to));
+            out.add(new ScheduledSection(sections.get(i), i + 1, from, to));
             from = to;
         }
         return out;
     }
 
-    private static LocalDateTime begun(LocalDateTime to, Section section) {
+    private static LocalDateTime begun(LocalDateTime to, ChecklistSection section) {
         LocalDateTime from = to.minusMinutes(minutes(section));
         return from.minusMinutes(from.getMinute() % STEP);
     }
 
-    private static long minutes(Section section) {
+    private static long minutes(ChecklistSection section) {
         double out = 0;
-        for (Item item : section.items()) {
+        for (ChecklistItem item : section.items()) {
             out += section.due() == Deadline.AT_THE_START ? GLANCE_MINUTES : item.minutes();
         }
         return (long) Math.ceil(out);

@@ -1,6 +1,6 @@
 package courseworthy.checklist;
 
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.claim.Deadline;
 import java.util.List;
 
@@ -13,7 +13,7 @@ import java.util.List;
  * @param needs seconds before it is effective
  * @param after ids of what must come before
  */
-record PendingItem(Item item, String id, Deadline due, long needs, List<String> after) {
+record PendingItem(ChecklistItem item, String id, Deadline due, long needs, List<String> after) {
 
     PendingItem dueAt(Deadline earlier) {
         return new PendingItem(item, id, earlier, needs, after);

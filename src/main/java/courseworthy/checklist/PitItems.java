@@ -1,12 +1,12 @@
 package courseworthy.checklist;
 
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.claim.Deadline;
 import courseworthy.worth.PitPlan;
-import courseworthy.worth.PitPlan.Choice;
+import courseworthy.worth.PitPlan.PitChoice;
 import courseworthy.worth.PitPlan.Kind;
-import courseworthy.worth.PitPlan.Passage;
-import courseworthy.worth.PitPlan.Stop;
+import courseworthy.worth.PitPlan.PitPassage;
+import courseworthy.worth.PitPlan.PitStop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,22 +36,22 @@ final class PitItems {
         return out.items;
     }
 
-    private void add(Choice choice) {
+    private void add(PitChoice choice) {
         double minutes = choice.work() / MINUTE;
         String wheels = places(each -> each.pit().wheels());
         switch (choice.kind()) {
-            case SPARE_WHEELS -> add(Deadline.TWO_DAYS_BEFORE, new Item("Get the spare wheels ready for the pit" + wheels,
+            case SPARE_WHEELS -> add(Deadline.TWO_DAYS_BEFORE, new ChecklistItem("Get the spare wheels ready for the pit" + wheels,
                     "Front " + plan.wheels().front() + ", rear " + plan.wheels().rear() + "; wheels true, rotors and cassette as on the bike",
                     "After a puncture that no plug holds, wheels in the pit are what gets you going again.", true, WHEELS, "", null, minutes));
-            case WET_WHEELS -> add(Deadline.TWO_DAYS_BEFORE, new Item("Get wheels for the wet ready for the pit" + wheels,
+            case WET_WHEELS -> add(Deadline.TWO_DAYS_BEFORE, new ChecklistItem("Get wheels for the wet ready for the pit" + wheels,
                     sentence(String.join(", ", plan.wetTyres())) + "; beads seated, pressure held overnight; rotors and cassette as on the bike", saving(choice), true, WHEELS, "", null, minutes));
-            case SECOND_BIKE -> add(Deadline.TWO_DAYS_BEFORE, new Item("Get the second bike ready for the pit" + places(each -> each.pit().bike()),
+            case SECOND_BIKE -> add(Deadline.TWO_DAYS_BEFORE, new ChecklistItem("Get the second bike ready for the pit" + places(each -> each.pit().bike()),
                     "Saddle, bar, tyres and gears as on the first; brakes, axles and bolts checked, ridden once",
                     "A bike that fits and brakes like the first is the quickest way out of a fault that wheels do not mend.", true, "frame", "", null, minutes));
         }
     }
 
-    private static String saving(Choice choice) {
+    private static String saving(PitChoice choice) {
         String cost = "If it turns, changing to them costs " + Math.round(choice.exchange().mid()) + " s; ";
         if (choice.worth() != null && choice.worth().wet() != null && !choice.worth().wet().canPay()) {
             return cost + "by time they cannot pay for that on this course: they are there for control, or after a flat.";
@@ -65,24 +65,24 @@ final class PitItems {
     }
 
     /** The bottles that are handed up or taken at a pit, and one in reserve. */
-    private void bottles(Stop stop) {
-        List<String> laps = stop.passages().stream().filter(Passage::bottle).map(each -> Integer.toString(each.lap())).toList();
+    private void bottles(PitStop stop) {
+        List<String> laps = stop.passages().stream().filter(PitPassage::bottle).map(each -> Integer.toString(each.lap())).toList();
         long count = stop.bottles() + 1;
-        add(Deadline.RACE_MORNING, new Item("Fill the bottles for the pit" + at(List.of(stop)), count + (count == 1 ? " bottle" : " bottles") + " of " + litres(PitPlan.BOTTLE)
+        add(Deadline.RACE_MORNING, new ChecklistItem("Fill the bottles for the pit" + at(List.of(stop)), count + (count == 1 ? " bottle" : " bottles") + " of " + litres(PitPlan.BOTTLE)
                 + (laps.isEmpty() ? ", kept in reserve" : ", marked for lap" + (laps.size() == 1 ? " " : "s ") + String.join(", ", laps) + ", and one in reserve"),
                 "What you drink on the way is counted from the bottles that wait there.", false, "food and water", "", null, BOTTLE_MINUTES * count));
     }
 
-    private void add(Deadline due, Item item) {
+    private void add(Deadline due, ChecklistItem item) {
         items.add(new PendingItem(item, "pit/" + (items.size() < 10 ? "0" : "") + items.size(), due, 0, List.of()));
     }
 
     /** {@code at the start and km 3.2 of the lap}. */
-    private String places(Predicate<Stop> which) {
+    private String places(Predicate<PitStop> which) {
         return at(plan.pits().stream().filter(which).toList());
     }
 
-    private static String at(List<Stop> stops) {
+    private static String at(List<PitStop> stops) {
         return " at " + String.join(" and ", stops.stream().map(each -> each.pit().at() == 0 ? "the start" : "km " + String.format(Locale.ROOT, "%.1f", each.pit().at() / KILOMETRE)).toList())
                 + " of the lap";
     }

@@ -1,7 +1,7 @@
 package courseworthy.checklist;
 
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.claim.Deadline;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -37,15 +37,15 @@ public final class RaceChecklistMaker {
      *
      * @param due by when, before each stage or the race
      */
-    public record Extra(Deadline due, Item item) {
+    public record Extra(Deadline due, ChecklistItem item) {
     }
 
     /** An item with the stages that have it, and what each of them finds. */
-    private record Shared(Item item, Map<Integer, String> found) {
+    private record SharedItem(ChecklistItem item, Map<Integer, String> found) {
 
-        Item merged(int stages, boolean each) {
+        ChecklistItem merged(int stages, boolean each) {
             String of = each && found.size() < stages ? list(List.copyOf(found.keySet()), true) + ": " : "";
-            return new Item(of.isEmpty() ? item.what() : of + lower(item.what()), find(), item.because(), item.critical(), item.part(), item.rule(), item.where(),
+            return new ChecklistItem(of.isEmpty() ? item.what() : of + lower(item.what()), find(), item.because(), item.critical(), item.part(), item.rule(), item.where(),
                     item.minutes(), item.needs());
         }
 
@@ -87,16 +87,16 @@ public final class RaceChecklistMaker {
     }
 
     private void merge(Deadline at) {
-        Map<String, Shared> items = new LinkedHashMap<>();
+        Map<String, SharedItem> items = new LinkedHashMap<>();
         for (int i = 0; i < days.size(); i++) {
             int stage = i + 1;
-            for (Section section : days.get(i).sections()) {
-                for (Item item : section.due() == at ? section.items() : List.<Item>of()) {
-                    items.computeIfAbsent(item.what(), what -> new Shared(item, new LinkedHashMap<>())).found().put(stage, item.find());
+            for (ChecklistSection section : days.get(i).sections()) {
+                for (ChecklistItem item : section.due() == at ? section.items() : List.<ChecklistItem>of()) {
+                    items.computeIfAbsent(item.what(), what -> new SharedItem(item, new LinkedHashMap<>())).found().put(stage, item.find());
                 }
             }
         }
-        for (Shared each : items.values()) {
+        for (SharedItem each : items.values()) {
             boolean again = at == Deadline.TWO_DAYS_BEFORE && each.differs();
             boolean last = at == Deadline.AFTER_THE_RACE && each.item().rule().isEmpty();
             boolean once = last || !again && at.compareTo(Deadline.NIGHT_BEFORE) < 0;
@@ -104,17 +104,17 @@ public final class RaceChecklistMaker {
         }
     }
 
-    private void add(String title, Item item) {
+    private void add(String title, ChecklistItem item) {
         byTitle.get(title).add(new PendingItem(item, item.rule(), due.get(title), 0, List.of()));
     }
 
     private Checklist made() {
-        List<Section> sections = new ArrayList<>();
+        List<ChecklistSection> sections = new ArrayList<>();
         byTitle.forEach((title, items) -> {
             List<List<PendingItem>> pieces = SectionSplitter.of(criticalFirst(items));
             for (int i = 0; i < pieces.size(); i++) {
                 String when = title + (pieces.size() == 1 ? "" : ", " + (i + 1) + " of " + pieces.size());
-                sections.add(new Section(due.get(title), when, pieces.get(i).stream().map(PendingItem::item).toList(), "All done? Say: \"" + when + ", complete.\""));
+                sections.add(new ChecklistSection(due.get(title), when, pieces.get(i).stream().map(PendingItem::item).toList(), "All done? Say: \"" + when + ", complete.\""));
             }
         });
         return new Checklist(days.get(0).role(), days.get(0).date(), sections);

@@ -2,7 +2,7 @@ package courseworthy.checklist;
 
 import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.claim.Deadline;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +38,7 @@ final class SwapItems {
             before.add(id);
         }
         if (!build.swaps().isEmpty() || build.position() != null) {
-            Item ride = new Item("Test-ride this exact build for 30 to 60 min, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
+            ChecklistItem ride = new ChecklistItem("Test-ride this exact build for 30 to 60 min, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
                     "What was changed shows its faults in the first hour, and not on race day.", true, PART, "", null, TEST_RIDE_MINUTES);
             out.add(new PendingItem(ride, id("build/", out.size()), Deadline.WEEK_BEFORE, 0, before));
         }
@@ -54,13 +54,13 @@ final class SwapItems {
         List<String> before = new ArrayList<>();
         for (Swap swap : build.back()) {
             String id = id("build/back/", out.size());
-            Item item = new Item(swap.what() + on(swap), find(swap), "As it was before (" + swap.where() + ", about "
+            ChecklistItem item = new ChecklistItem(swap.what() + on(swap), find(swap), "As it was before (" + swap.where() + ", about "
                     + Math.round(swap.work().minutes()) + " min)." + along(swap), false, PART, "", null, swap.work().minutes());
             out.add(new PendingItem(item, id, Deadline.AFTER_THE_RACE, 0, List.copyOf(before)));
             before.add(id);
         }
         if (!before.isEmpty()) {
-            Item ride = new Item("Ride around the block, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
+            ChecklistItem ride = new ChecklistItem("Ride around the block, then check every bolt and axle", "Nothing moved, rubs, creaks or leaks",
                     "The next ride is as fast as the last one, and begins on what was put back.", false, PART, "", null);
             out.add(new PendingItem(ride, id("build/back/", out.size()), Deadline.AFTER_THE_RACE, 0, before));
         }
@@ -72,25 +72,25 @@ final class SwapItems {
         return ", on " + swap.bike();
     }
 
-    private static Item position(Build build) {
-        return new Item("Set " + (build.position().otherBar() ? "the saddle" : "stem, spacers and saddle") + " to your position on " + build.position().from().bike(),
+    private static ChecklistItem position(Build build) {
+        return new ChecklistItem("Set " + (build.position().otherBar() ? "the saddle" : "stem, spacers and saddle") + " to your position on " + build.position().from().bike(),
                 "As the build says under position; bolts as marked, post past its insertion mark",
                 "A position that is not yours hurts before the day is over.", true, PART, "", null, POSITION_MINUTES);
     }
 
-    private static Item spares(Build build) {
-        return new Item("Pack the spares that go with this build", String.join("; ", build.spares()),
+    private static ChecklistItem spares(Build build) {
+        return new ChecklistItem("Pack the spares that go with this build", String.join("; ", build.spares()),
                 "A spare for the parts that are off the bike helps nobody at the roadside.", false, PART, "", null);
     }
 
-    private static Item worn(Build build) {
-        return new Item("Replace, top up or service what is worn or due on this build", String.join("; ", build.wear()),
+    private static ChecklistItem worn(Build build) {
+        return new ChecklistItem("Replace, top up or service what is worn or due on this build", String.join("; ", build.wear()),
                 "What is worn fails on the course, and what is new has to be ridden in.", true, PART, "", null);
     }
 
-    private static Item item(Swap swap) {
+    private static ChecklistItem item(Swap swap) {
         String what = swap.what() + (swap.from() == null ? "" : ", from " + swap.from());
-        return new Item(what, find(swap), "Part of the build (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min)." + along(swap),
+        return new ChecklistItem(what, find(swap), "Part of the build (" + swap.where() + ", about " + Math.round(swap.work().minutes()) + " min)." + along(swap),
                 swap.critical(), PART, "", null, swap.work().minutes());
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * What one rule says on one topic.
  *
- * @param author  the rule
+ * @param origin  the rule
  * @param topic   on what
  * @param verb    a bound, a preference, a dislike, a veto, or what exists
  * @param values  the value, in the topic's ticks or positions; several only for {@link Verb#ONE_OF}, ascending
@@ -14,7 +14,7 @@ import java.util.List;
  * @param written the value as the rule writes it, {@code 0.95 x ratio needed on the last climb}; the plain text for a literal
  * @param grounds the facts it rested on
  */
-public record Claim(RuleOrigin author, Topic topic, Verb verb, List<Long> values, List<String> labels, String written,
+public record Claim(RuleOrigin origin, Topic topic, Verb verb, List<Long> values, List<String> labels, String written,
         List<TestedFact> grounds) {
 
     public Claim {
@@ -22,7 +22,7 @@ public record Claim(RuleOrigin author, Topic topic, Verb verb, List<Long> values
         labels = List.copyOf(labels);
         grounds = List.copyOf(grounds);
         if (values.isEmpty()) {
-            throw new IllegalArgumentException("a claim without a value: " + author.rule());
+            throw new IllegalArgumentException("a claim without a value: " + origin.rule());
         }
     }
 
@@ -36,14 +36,14 @@ public record Claim(RuleOrigin author, Topic topic, Verb verb, List<Long> values
 
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof Claim that && author.equals(that.author) && topic.equals(that.topic) && verb == that.verb
+        return this == other || other instanceof Claim that && origin.equals(that.origin) && topic.equals(that.topic) && verb == that.verb
                 && values.equals(that.values) && labels.equals(that.labels) && written.equals(that.written)
                 && grounds.equals(that.grounds);
     }
 
     @Override
     public int hashCode() {
-        return (author.hashCode() * 31 + topic.hashCode()) * 31 + values.hashCode();
+        return (origin.hashCode() * 31 + topic.hashCode()) * 31 + values.hashCode();
     }
 
     /** Whether its condition would turn out otherwise at the low or high end of a measure's range. */

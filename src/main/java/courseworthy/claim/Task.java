@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * One thing to do, said by a rule.
  *
- * @param author  the rule; its reason says why the item is on this list
+ * @param origin  the rule; its reason says why the item is on this list
  * @param what    what to do
  * @param find    the value or state to find when it is done; may name a topic in braces, {@code {front tyre pressure}}
  * @param due     by when
@@ -15,6 +15,6 @@ import java.util.List;
  * @param after   ids of tasks that must come before, qualified
  * @param grounds the facts it rested on
  */
-public record Task(RuleOrigin author, String what, String find, Deadline due, long needs, boolean critical, String part, List<String> after,
+public record Task(RuleOrigin origin, String what, String find, Deadline due, long needs, boolean critical, String part, List<String> after,
         List<TestedFact> grounds) {
 }

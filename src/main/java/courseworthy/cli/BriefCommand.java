@@ -21,12 +21,12 @@ import java.util.List;
 /** Prints the brief: the recommended set-up, its reasons and the checklist. */
 final class BriefCommand extends RequestCommand {
 
-    private final Given<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts it rests on, and where it stands.");
+    private final SourceFunction<String> topic = option("--topic", "NAME", "One topic in full: every rule for and against, the facts it rests on, and where it stands.");
 
-    private final Given<Boolean> full = flag("Prints everything; without it text has the main points. JSON, Markdown and HTML always have everything.", "--full");
-    private final Given<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
+    private final SourceFunction<Boolean> full = flag("Prints everything; without it text has the main points. JSON, Markdown and HTML always have everything.", "--full");
+    private final SourceFunction<String> part = optionalChoice("--part", "NAME", "One part of the brief: " + String.join(", ", BriefReport.PARTS) + ".",
             BriefReport.PARTS);
-    private final Given<String> rulePages = rulePages();
+    private final SourceFunction<String> rulePages = rulePages();
     private final RideLogOptions log = new RideLogOptions(this);
 
     private final PdfOutput pdf = new PdfOutput(this);

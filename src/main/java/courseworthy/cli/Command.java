@@ -59,7 +59,7 @@ abstract class Command implements Runnable {
     }
 
     /** A parameter that must be given, in the order of the calls. */
-    final Given<String> parameter(String label, String description) {
+    final SourceFunction<String> parameter(String label, String description) {
         int index = spec.positionalParameters().size();
         PositionalParamSpec parameter = PositionalParamSpec.builder().index(Integer.toString(index)).arity("1").required(true)
                 .type(String.class).paramLabel(label).description(description).build();
@@ -68,7 +68,7 @@ abstract class Command implements Runnable {
     }
 
     /** A parameter that may be left out, after those that must be given; null where it is not given. */
-    final Given<String> optionalParameter(String label, String description) {
+    final SourceFunction<String> optionalParameter(String label, String description) {
         int index = spec.positionalParameters().size();
         PositionalParamSpec parameter = PositionalParamSpec.builder().index(Integer.toString(index)).arity("0..1").required(false)
                 .type(String.class).paramLabel(label).description(description).build();
@@ -77,7 +77,7 @@ abstract class Command implements Runnable {
     }
 
     /** Any number of further parameters, after those that must be given. */
-    final Given<List<String>> others(String label, String description) {
+    final SourceFunction<List<String>> others(String label, String description) {
         int index = spec.positionalParameters().size();
         PositionalParamSpec parameter = PositionalParamSpec.builder().index(index + "..*").arity("0..*").required(false)
                 .type(List.class).auxiliaryTypes(String.class).paramLabel(label).description(description).build();
@@ -89,12 +89,12 @@ abstract class Command implements Runnable {
     }
 
     /** An option with one word; null where it is not given. */
-    final Given<String> option(String name, String label, String description) {
+    final SourceFunction<String> option(String name, String label, String description) {
         return option(String.class, label, description, name);
     }
 
     /** An option with one value of a type that picocli converts (an enum, for one); null where it is not given. */
-    final <T> Given<T> option(Class<T> type, String label, String description, String... names) {
+    final <T> SourceFunction<T> option(Class<T> type, String label, String description, String... names) {
         OptionSpec option = OptionSpec.builder(names[0], rest(names)).type(type).paramLabel(label)
                 .description(description).build();
         spec.addOption(option);
@@ -102,7 +102,7 @@ abstract class Command implements Runnable {
     }
 
     /** An option with one of some words; null where it is not given. Other words are refused once it is asked for. */
-    final Given<String> optionalChoice(String name, String label, String description, List<String> words) {
+    final SourceFunction<String> optionalChoice(String name, String label, String description, List<String> words) {
         OptionSpec option = OptionSpec.builder(name).type(String.class).paramLabel(label).description(description)
                 .completionCandidates(words).build();
         spec.addOption(option);
@@ -110,7 +110,7 @@ abstract class Command implements Runnable {
     }
 
     /** An option with one of some words; the first where it is not given. Other words are refused once it is asked for. */
-    final Given<String> choice(String name, String label, String description, List<String> words) {
+    final SourceFunction<String> choice(String name, String label, String description, List<String> words) {
         OptionSpec option = OptionSpec.builder(name).type(String.class).paramLabel(label).description(description)
                 .completionCandidates(words).build();
         spec.addOption(option);
@@ -126,7 +126,7 @@ abstract class Command implements Runnable {
     }
 
     /** An option that may be given several times. */
-    final Given<List<String>> repeated(String name, String label, String description) {
+    final SourceFunction<List<String>> repeated(String name, String label, String description) {
         OptionSpec option = OptionSpec.builder(name).type(List.class).auxiliaryTypes(String.class).arity("1")
                 .paramLabel(label).description(description).build();
         spec.addOption(option);
@@ -137,7 +137,7 @@ abstract class Command implements Runnable {
     }
 
     /** An option without a value. */
-    final Given<Boolean> flag(String description, String... names) {
+    final SourceFunction<Boolean> flag(String description, String... names) {
         OptionSpec option = OptionSpec.builder(names[0], rest(names)).type(boolean.class).arity("0")
                 .description(description).build();
         spec.addOption(option);
@@ -145,13 +145,13 @@ abstract class Command implements Runnable {
     }
 
     /** The options that take ground from a map or a recorded ride, and heights from tiles. */
-    final Given<MapRequest> map() {
-        Given<List<String>> extracts = repeated("--map", "EXTRACT",
+    final SourceFunction<MapRequest> map() {
+        SourceFunction<List<String>> extracts = repeated("--map", "EXTRACT",
                 "Take the ground under a track from map data (.osm.pbf, .osm, .osm.gz); may be given several times.");
-        Given<Boolean> uncached = flag("Read the map as if for the first time, and keep nothing of it in the cache.", "--no-cache");
-        Given<String> elevation = option("--elevation", "DIR",
+        SourceFunction<Boolean> uncached = flag("Read the map as if for the first time, and keep nothing of it in the cache.", "--no-cache");
+        SourceFunction<String> elevation = option("--elevation", "DIR",
                 "Take heights from elevation tiles in DIR (.hgt, GeoTIFF) where the track has none, or worse ones.");
-        Given<String> ride = option("--recording", "RIDE",
+        SourceFunction<String> ride = option("--recording", "RIDE",
                 "A ride recorded on the course (GPX with times): its speed hints at how rough unknown ground may be.");
         return () -> new MapRequest(extracts.value(), !uncached.value(), elevation.value(), ride.value());
     }
@@ -163,22 +163,22 @@ abstract class Command implements Runnable {
 
     /** As {@link #output()}, described in other words. */
     final Output output(String description) {
-        Given<String> file = option(String.class, "FILE", description, "-o", "--output");
+        SourceFunction<String> file = option(String.class, "FILE", description, "-o", "--output");
         return new Output(file, this::print, this::print, path -> workspace().mayWriteOver(path, path.toString()));
     }
 
     /** The option {@code --format}; text where it is not given. The formats of every report, and some of this command alone. */
-    final Given<Format> format(Format... besides) {
+    final SourceFunction<Format> format(Format... besides) {
         List<Format> formats = Format.offered(besides);
         List<String> words = formats.stream().map(Format::toString).toList();
         int last = words.size() - 1;
-        Given<String> word = choice("--format", "FORMAT",
+        SourceFunction<String> word = choice("--format", "FORMAT",
                 "text (the default), " + String.join(", ", words.subList(1, last)) + " or " + words.get(last) + ".", words);
         return () -> formats.get(words.indexOf(word.value()));
     }
 
     /** The option {@code --rule-pages DIR}: the folder of the catalogue to which reasons on pages of HTML lead; null where it is not given. */
-    final Given<String> rulePages() {
+    final SourceFunction<String> rulePages() {
         return option(RULE_PAGES, "DIR", "With --format html: the folder that 'courseworthy pages --format html' wrote; each reason leads to the page of its rule there.");
     }
 
@@ -187,7 +187,7 @@ abstract class Command implements Runnable {
      *
      * @param from the folder from which they lead
      */
-    final RuleLinks ruleLinks(Given<String> rulePages, Format format, Path from) {
+    final RuleLinks ruleLinks(SourceFunction<String> rulePages, Format format, Path from) {
         if (rulePages.value() == null) {
             return RuleLinks.NONE;
         }
@@ -267,7 +267,7 @@ abstract class Command implements Runnable {
 
     /** What a user gave for an option or a parameter, known once the command runs. */
     @FunctionalInterface
-    interface Given<T> {
+    interface SourceFunction<T> {
         T value();
     }
 }

@@ -81,11 +81,11 @@ public final class CommandRunner {
                 .setExpandAtFiles(false)
                 .setInterpolateVariables(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler(new Refusal());
+                .setParameterExceptionHandler(new UsageErrorHandler());
     }
 
     /** What is wrong with a command line, in one message, instead of the parser's whole help. */
-    private static final class Refusal implements IParameterExceptionHandler {
+    private static final class UsageErrorHandler implements IParameterExceptionHandler {
 
         @Override
         public int handleParseException(ParameterException fault, String[] args) {

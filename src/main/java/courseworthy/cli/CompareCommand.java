@@ -11,7 +11,7 @@ import java.util.List;
 /** Prints set-ups side by side. */
 final class CompareCommand extends RequestCommand {
 
-    private final Given<List<String>> setUps = repeated("--set", "SETUP",
+    private final SourceFunction<List<String>> setUps = repeated("--set", "SETUP",
             "One set-up: topics and values such as 'front tyre width=45 mm, rear tyre width=45 mm'; give it once for each set-up.");
 
     CompareCommand(Terminal terminal) {

@@ -10,11 +10,11 @@ import courseworthy.task.Request;
 /** Prints what is to be known of a course by itself. */
 final class CourseCommand extends Command {
 
-    private final Given<String> file = parameter("FILE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
-    private final Given<String> ground = option("--ground", "GROUND",
+    private final SourceFunction<String> file = parameter("FILE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
+    private final SourceFunction<String> ground = option("--ground", "GROUND",
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
-    private final Given<MapRequest> map = map();
-    private final Given<Format> format = format();
+    private final SourceFunction<MapRequest> map = map();
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     CourseCommand(Terminal terminal) {

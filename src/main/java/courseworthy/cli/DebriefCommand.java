@@ -8,9 +8,9 @@ import courseworthy.task.DebriefTask;
 /** Compares what happened with the brief that was given. */
 final class DebriefCommand extends Command {
 
-    private final Given<String> file = parameter("FILE",
+    private final SourceFunction<String> file = parameter("FILE",
             "A debrief (.yaml), which names the brief as saved with --format json; or a folder of debriefs, for the record of each rule.");
-    private final Given<Format> format = format();
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     DebriefCommand(Terminal terminal) {

@@ -8,10 +8,10 @@ import courseworthy.task.MapRequest;
 /** Writes a profile of a track and a map, to be edited. */
 final class ImportCommand extends Command {
 
-    private final Given<String> track = parameter("TRACK", "A GPX track (.gpx).");
-    private final Given<MapRequest> map = map();
-    private final Given<String> from = option("--from", "OLD", "An earlier import of the same track: what you edited in it is kept.");
-    private final Given<String> output = option(String.class, "PROFILE", "The profile to write (.yaml); nothing is overwritten.", "-o", "--output");
+    private final SourceFunction<String> track = parameter("TRACK", "A GPX track (.gpx).");
+    private final SourceFunction<MapRequest> map = map();
+    private final SourceFunction<String> from = option("--from", "OLD", "An earlier import of the same track: what you edited in it is kept.");
+    private final SourceFunction<String> output = option(String.class, "PROFILE", "The profile to write (.yaml); nothing is overwritten.", "-o", "--output");
 
     ImportCommand(Terminal terminal) {
         super("import", terminal, "Writes a course profile from a track and a map, for you to correct.",

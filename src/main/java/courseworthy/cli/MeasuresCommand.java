@@ -6,7 +6,7 @@ import courseworthy.report.json.JsonCatalogue;
 /** Lists every measure there is. */
 final class MeasuresCommand extends Command {
 
-    private final Given<Format> format = format();
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     MeasuresCommand(Terminal terminal) {

@@ -6,7 +6,7 @@ import java.util.List;
 /** Writes a folder of commented files to begin with. */
 final class NewCommand extends Command {
 
-    private final Given<String> folder = parameter("DIR", "The folder to make; it must be new or empty.");
+    private final SourceFunction<String> folder = parameter("DIR", "The folder to make; it must be new or empty.");
 
     NewCommand(Terminal terminal) {
         super("new", terminal, "Writes a folder of commented files to begin with: course, rider, event, workshop and a sheet of advice.",

@@ -18,7 +18,7 @@ import java.util.function.Consumer;
 /** Where a command's result goes: standard output, or a file that {@code -o} names. */
 final class Output {
 
-    private final Command.Given<String> file;
+    private final Command.SourceFunction<String> file;
     private final Consumer<String> standardOutput;
     private final Consumer<byte[]> standardBytes;
     private final Consumer<Path> guard;
@@ -28,7 +28,7 @@ final class Output {
      * @param standardBytes  what is no text
      * @param guard          throws where a file must not be written over
      */
-    Output(Command.Given<String> file, Consumer<String> standardOutput, Consumer<byte[]> standardBytes, Consumer<Path> guard) {
+    Output(Command.SourceFunction<String> file, Consumer<String> standardOutput, Consumer<byte[]> standardBytes, Consumer<Path> guard) {
         this.file = file;
         this.standardOutput = standardOutput;
         this.standardBytes = standardBytes;

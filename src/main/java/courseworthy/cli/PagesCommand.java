@@ -14,8 +14,8 @@ final class PagesCommand extends Command {
     private static final String MARKDOWN = "markdown";
     private static final String HTML = "html";
 
-    private final Given<String> folder = parameter("DIR", "The folder to make: new, empty, or written by this before.");
-    private final Given<String> format = choice("--format", "FORMAT", "markdown (the default) or html.", List.of(MARKDOWN, HTML));
+    private final SourceFunction<String> folder = parameter("DIR", "The folder to make: new, empty, or written by this before.");
+    private final SourceFunction<String> format = choice("--format", "FORMAT", "markdown (the default) or html.", List.of(MARKDOWN, HTML));
 
     PagesCommand(Terminal terminal) {
         super("pages", terminal, "Writes a page for each topic, each measure and each rule: what it is, what rules say of it and why, and their cases.",

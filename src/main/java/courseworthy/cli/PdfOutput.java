@@ -13,7 +13,7 @@ final class PdfOutput {
     private static final String PAPER = "--paper";
     private static final List<String> SIZES = List.of("a4", "letter");
 
-    private final Command.Given<String> paper;
+    private final Command.SourceFunction<String> paper;
 
     /** Adds the option to a command. */
     PdfOutput(Command command) {

@@ -8,11 +8,11 @@ import courseworthy.task.PositionTask;
 /** Prints bar and saddle positions, and carries one bike's over to another. */
 final class PositionCommand extends Command {
 
-    private final Given<String> workshop = parameter("WORKSHOP", "What the rider owns (.yaml).");
-    private final Given<String> from = option("--from", "BIKE", "The bike whose position is copied; without it, all positions are shown.");
-    private final Given<String> to = option("--to", "BIKE", "The bike to be set up to that position.");
-    private final Given<String> rider = option("--rider", "FILE", "The rider; their weight is checked against the limits marked on stems and posts.");
-    private final Given<Format> format = format();
+    private final SourceFunction<String> workshop = parameter("WORKSHOP", "What the rider owns (.yaml).");
+    private final SourceFunction<String> from = option("--from", "BIKE", "The bike whose position is copied; without it, all positions are shown.");
+    private final SourceFunction<String> to = option("--to", "BIKE", "The bike to be set up to that position.");
+    private final SourceFunction<String> rider = option("--rider", "FILE", "The rider; their weight is checked against the limits marked on stems and posts.");
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     PositionCommand(Terminal terminal) {

@@ -16,19 +16,19 @@ import java.util.function.Supplier;
 /** A command that answers for a course, a rider and a day. */
 abstract class RequestCommand extends Command {
 
-    private final Given<String> course = parameter("COURSE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
-    private final Given<String> ground = option("--ground", "GROUND",
+    private final SourceFunction<String> course = parameter("COURSE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
+    private final SourceFunction<String> ground = option("--ground", "GROUND",
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
-    private final Given<MapRequest> map = map();
-    private final Given<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
-    private final Given<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
-    private final Given<List<String>> sheets = repeated("--sheet", "FILE",
+    private final SourceFunction<MapRequest> map = map();
+    private final SourceFunction<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
+    private final SourceFunction<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
+    private final SourceFunction<List<String>> sheets = repeated("--sheet", "FILE",
             "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
-    private final Given<String> role = option("--role", "ROLE", "training or race; overrides the event's.");
-    private final Given<String> date = option("--date", "DATE", "The day, such as 2025-06-14; overrides the event's.");
-    private final Given<String> workshop = option("--workshop", "FILE",
+    private final SourceFunction<String> role = option("--role", "ROLE", "training or race; overrides the event's.");
+    private final SourceFunction<String> date = option("--date", "DATE", "The day, such as 2025-06-14; overrides the event's.");
+    private final SourceFunction<String> workshop = option("--workshop", "FILE",
             "What the rider owns: the build is found in it, with what to swap.");
-    private final Given<Format> format;
+    private final SourceFunction<Format> format;
     private final Output output;
 
     RequestCommand(String name, Terminal terminal, String purpose, String... examples) {

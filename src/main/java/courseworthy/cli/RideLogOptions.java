@@ -7,8 +7,8 @@ import courseworthy.task.RecordedRides;
 /** The options {@code --log} and {@code --log-bike}: recorded rides that are added to the log of a workshop. */
 final class RideLogOptions {
 
-    private final Command.Given<String> log;
-    private final Command.Given<String> bike;
+    private final Command.SourceFunction<String> log;
+    private final Command.SourceFunction<String> bike;
 
     RideLogOptions(Command command) {
         log = command.option("--log", "PATH", "A recorded ride (GPX with times) or a folder of them: hours on the parts, besides those of the log.");

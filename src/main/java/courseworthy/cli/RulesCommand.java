@@ -9,8 +9,8 @@ import java.util.List;
 /** Lists every shipped rule. */
 final class RulesCommand extends Command {
 
-    private final Given<String> topic = option("--topic", "NAME", "Only rules on this topic.");
-    private final Given<Format> format = format();
+    private final SourceFunction<String> topic = option("--topic", "NAME", "Only rules on this topic.");
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     RulesCommand(Terminal terminal) {

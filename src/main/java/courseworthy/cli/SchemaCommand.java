@@ -6,7 +6,7 @@ import courseworthy.task.SchemaTask;
 /** Prints what an editor needs to complete and check a kind of file. */
 final class SchemaCommand extends Command {
 
-    private final Given<String> kind = parameter("KIND", "course, rider, event, workshop, sheet, cases, debrief, season or log.");
+    private final SourceFunction<String> kind = parameter("KIND", "course, rider, event, workshop, sheet, cases, debrief, season or log.");
     private final Output output = output();
 
     SchemaCommand(Terminal terminal) {

@@ -16,7 +16,7 @@ import java.util.List;
 /** Prints where to look before a ride. */
 final class ScoutCommand extends RequestCommand {
 
-    private final Given<List<String>> answers = repeated("--answer", "ANSWER",
+    private final SourceFunction<List<String>> answers = repeated("--answer", "ANSWER",
             "What you found, such as '12.3-14.1: surface=gravel, smoothness=bad' in km; may be given several times. Writes a new profile to -o FILE.");
 
     ScoutCommand(Terminal terminal) {

@@ -28,11 +28,11 @@ final class SeasonCommand extends Command {
     /** What a file ends in that is to hold one page, and is no folder of pages. */
     private static final String ONE_PAGE = ".html";
 
-    private final Given<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
-    private final Given<Boolean> byWeek = flag("Show the season week by week, riders across: starts, journeys, work by evening, service.", "--by-week");
+    private final SourceFunction<String> folder = parameter("DIR", "The folder of the season: season.yaml and what it names.");
+    private final SourceFunction<Boolean> byWeek = flag("Show the season week by week, riders across: starts, journeys, work by evening, service.", "--by-week");
     private final RideLogOptions log = new RideLogOptions(this);
-    private final Given<Format> format = format(Format.CSV, Format.ICS);
-    private final Given<String> rulePages = rulePages();
+    private final SourceFunction<Format> format = format(Format.CSV, Format.ICS);
+    private final SourceFunction<String> rulePages = rulePages();
     private final Output output = output("Write to FILE instead of standard output; with --format html, into a folder of pages, or one page where FILE ends in .html.");
 
     SeasonCommand(Terminal terminal) {

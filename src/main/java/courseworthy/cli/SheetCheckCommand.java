@@ -9,16 +9,16 @@ import java.util.List;
 /** Looks over a coach's sheet of advice. */
 final class SheetCheckCommand extends Command {
 
-    private final Given<String> file = parameter("FILE", "The sheet (.yaml).");
-    private final Given<List<String>> beside = repeated("--sheet", "FILE", "Another sheet in force with it; may be given several times.");
-    private final Given<Boolean> gaps = flag("Also looks for situations, and for shipped courses, that no rule covers.", "--gaps");
-    private final Given<Boolean> all = flag("Lists every finding (default: 100 per kind, 3 per row, rest counted).",
+    private final SourceFunction<String> file = parameter("FILE", "The sheet (.yaml).");
+    private final SourceFunction<List<String>> beside = repeated("--sheet", "FILE", "Another sheet in force with it; may be given several times.");
+    private final SourceFunction<Boolean> gaps = flag("Also looks for situations, and for shipped courses, that no rule covers.", "--gaps");
+    private final SourceFunction<Boolean> all = flag("Lists every finding (default: 100 per kind, 3 per row, rest counted).",
             "--all");
-    private final Given<String> riders = option("--riders", "DIR",
+    private final SourceFunction<String> riders = option("--riders", "DIR",
             "A folder of riders' files: also tells which rows apply to none of them on any shipped course, and which tags none of them has.");
-    private final Given<String> examples = option("--examples", "DIR",
+    private final SourceFunction<String> examples = option("--examples", "DIR",
             "Writes an example of each finding into a folder, for 'courseworthy why'; never overwrites a file.");
-    private final Given<Format> format = format();
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     SheetCheckCommand(Terminal terminal) {

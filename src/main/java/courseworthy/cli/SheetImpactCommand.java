@@ -8,13 +8,13 @@ import courseworthy.task.ImpactTask;
 /** Shows what another sheet changes, over courses and riders. */
 final class SheetImpactCommand extends Command {
 
-    private final Given<String> before = parameter("OLD", "The sheet as it was (.yaml); none for no sheet at all.");
-    private final Given<String> after = parameter("NEW", "The sheet as it is (.yaml); none for no sheet at all.");
-    private final Given<String> courses = option("--courses", "DIR", "A folder of course profiles; the shipped ones where it is not given.");
-    private final Given<String> riders = option("--riders", "DIR", "A folder of riders' files; a rider of whom nothing is known where it is not given.");
-    private final Given<String> events = option("--events", "DIR", "A folder of events' files, each for the course whose file has the same name.");
-    private final Given<String> topic = option("--topic", "NAME", "One topic in full: each change by itself, with everyone it concerns.");
-    private final Given<Format> format = format();
+    private final SourceFunction<String> before = parameter("OLD", "The sheet as it was (.yaml); none for no sheet at all.");
+    private final SourceFunction<String> after = parameter("NEW", "The sheet as it is (.yaml); none for no sheet at all.");
+    private final SourceFunction<String> courses = option("--courses", "DIR", "A folder of course profiles; the shipped ones where it is not given.");
+    private final SourceFunction<String> riders = option("--riders", "DIR", "A folder of riders' files; a rider of whom nothing is known where it is not given.");
+    private final SourceFunction<String> events = option("--events", "DIR", "A folder of events' files, each for the course whose file has the same name.");
+    private final SourceFunction<String> topic = option("--topic", "NAME", "One topic in full: each change by itself, with everyone it concerns.");
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     SheetImpactCommand(Terminal terminal) {

@@ -11,9 +11,9 @@ import java.util.List;
 /** Prints the courses of a folder that ask for the most similar set-ups. */
 final class SimilarCommand extends RequestCommand {
 
-    private final Given<String> folder = optionalParameter("FOLDER",
+    private final SourceFunction<String> folder = optionalParameter("FOLDER",
             "A folder of course profiles and GPX tracks to compare it with; without it, the shipped courses.");
-    private final Given<List<String>> debriefs = repeated("--debriefs", "FOLDER",
+    private final SourceFunction<List<String>> debriefs = repeated("--debriefs", "FOLDER",
             "A folder of debriefs to learn from, besides those in the folder of courses and in 'debriefs' below it; may be given several times.");
 
     SimilarCommand(Terminal terminal) {

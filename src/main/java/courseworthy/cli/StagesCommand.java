@@ -21,18 +21,18 @@ import java.util.List;
 /** Settles one set-up for a race over several days, and prints it with the days, the evenings, the wear and the bag. */
 final class StagesCommand extends Command {
 
-    private final Given<String> event = parameter("EVENT", "The event's file, which lists its stages with their courses and dates.");
-    private final Given<String> stage = option("--stage", "N", "The brief of one stage with the set-up of the race.");
-    private final Given<String> part = optionalChoice("--part", "NAME", "One part: " + String.join(", ", StagesReport.PARTS) + ".", StagesReport.PARTS);
-    private final Given<String> ground = option("--ground", "GROUND",
+    private final SourceFunction<String> event = parameter("EVENT", "The event's file, which lists its stages with their courses and dates.");
+    private final SourceFunction<String> stage = option("--stage", "N", "The brief of one stage with the set-up of the race.");
+    private final SourceFunction<String> part = optionalChoice("--part", "NAME", "One part: " + String.join(", ", StagesReport.PARTS) + ".", StagesReport.PARTS);
+    private final SourceFunction<String> ground = option("--ground", "GROUND",
             "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
-    private final Given<MapRequest> map = map();
-    private final Given<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
-    private final Given<List<String>> sheets = repeated("--sheet", "FILE",
+    private final SourceFunction<MapRequest> map = map();
+    private final SourceFunction<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
+    private final SourceFunction<List<String>> sheets = repeated("--sheet", "FILE",
             "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
-    private final Given<String> workshop = option("--workshop", "FILE", "What the rider owns: the build is found in it, and its parts wear.");
-    private final Given<Format> format = format(Format.PDF);
-    private final Given<String> rulePages = rulePages();
+    private final SourceFunction<String> workshop = option("--workshop", "FILE", "What the rider owns: the build is found in it, and its parts wear.");
+    private final SourceFunction<Format> format = format(Format.PDF);
+    private final SourceFunction<String> rulePages = rulePages();
     private final Output output = output();
     private final PdfOutput pdf = new PdfOutput(this);
 

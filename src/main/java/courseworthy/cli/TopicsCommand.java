@@ -6,7 +6,7 @@ import courseworthy.report.json.JsonCatalogue;
 /** Lists every topic there is. */
 final class TopicsCommand extends Command {
 
-    private final Given<Format> format = format();
+    private final SourceFunction<Format> format = format();
     private final Output output = output();
 
     TopicsCommand(Terminal terminal) {

@@ -11,14 +11,14 @@ import courseworthy.task.Workspace;
 /** Prints why a decision is as it is, why a rule did not apply, or why another value was not chosen. */
 final class WhyCommand extends RequestCommand {
 
-    private final Given<String> topic = parameter("TOPIC", "The topic asked about; 'courseworthy topics' lists them. Or "
+    private final SourceFunction<String> topic = parameter("TOPIC", "The topic asked about; 'courseworthy topics' lists them. Or "
             + "checklist, with --rule, for a rule that has something to do.");
-    private final Given<String> not = option("--not", "VALUE",
+    private final SourceFunction<String> not = option("--not", "VALUE",
             "A value that was not chosen: what was preferred over it, and the smallest single change that would lead to it.");
-    private final Given<String> rule = option("--rule", "ID",
+    private final SourceFunction<String> rule = option("--rule", "ID",
             "A rule on the topic, such as shipped/dropper-on-mountain-bikes: each of its conditions with what was found.");
 
-    private final Given<String> rulePages = rulePages();
+    private final SourceFunction<String> rulePages = rulePages();
 
     WhyCommand(Terminal terminal) {
         super("why", terminal, "Explains one decision: the chain from measures to it, the rules that did not apply, what would change it.",

@@ -19,7 +19,7 @@ import java.util.List;
  * @param notes     what else the user should know (elevation not believable, rise of the profile passed over, start height given)
  */
 public record Course(String name, String summary, String file, List<Stretch> stretches, Track track, ElevationLine line, Climbing climbing,
-        GeoPoint start, List<Repair> repairs, List<String> assumed, String attribution, List<String> notes) {
+        GeoPoint start, List<TrackRepair> repairs, List<String> assumed, String attribution, List<String> notes) {
 
     public Course {
         stretches = List.copyOf(stretches);
@@ -67,7 +67,7 @@ public record Course(String name, String summary, String file, List<Stretch> str
         private ElevationLine line;
         private Climbing climbing;
         private GeoPoint start;
-        private List<Repair> repairs = List.of();
+        private List<TrackRepair> repairs = List.of();
         private List<String> assumed = List.of();
         private String attribution = "";
         private List<String> notes = List.of();
@@ -107,7 +107,7 @@ public record Course(String name, String summary, String file, List<Stretch> str
             return this;
         }
 
-        public Builder repairs(List<Repair> value) {
+        public Builder repairs(List<TrackRepair> value) {
             repairs = value;
             return this;
         }

@@ -139,7 +139,7 @@ public final class CourseReader {
 
     private Course track(Path path) {
         GpxFile gpx = GpxReader.read(path, shown, faults);
-        TrackCleaner.Cleaned cleaned = gpx == null ? null : TrackCleaner.of(gpx, shown, faults);
+        TrackCleaner.CleanedTrack cleaned = gpx == null ? null : TrackCleaner.of(gpx, shown, faults);
         if (cleaned == null) {
             return null;
         }
@@ -147,7 +147,7 @@ public final class CourseReader {
         if (source != null && surveyed == null) {
             return null;
         }
-        TrackCleaner.Cleaned raised = raised(cleaned, surveyed);
+        TrackCleaner.CleanedTrack raised = raised(cleaned, surveyed);
         if (raised == null) {
             return null;
         }
@@ -157,7 +157,7 @@ public final class CourseReader {
     }
 
     /** A track with heights from tiles, where those are named and better than its own; null with a fault where they cannot be read. */
-    private TrackCleaner.Cleaned raised(TrackCleaner.Cleaned cleaned, SurveyedGround surveyed) {
+    private TrackCleaner.CleanedTrack raised(TrackCleaner.CleanedTrack cleaned, SurveyedGround surveyed) {
         if (tiles == null) {
             return cleaned;
         }
@@ -224,7 +224,7 @@ public final class CourseReader {
         }
         String trackShown = RelativeFile.shown(shown, profile.track());
         GpxFile gpx = GpxReader.read(track, trackShown, faults);
-        TrackCleaner.Cleaned cleaned = gpx == null ? null : TrackCleaner.of(gpx, trackShown, faults);
+        TrackCleaner.CleanedTrack cleaned = gpx == null ? null : TrackCleaner.of(gpx, trackShown, faults);
         if (cleaned == null) {
             return null;
         }
@@ -234,11 +234,11 @@ public final class CourseReader {
         }
         List<Stretch> stretches = scaled(profile, cleaned.track().length(), remarks);
         SurveyedGround surveyed = source == null ? null : source.under(cleaned.track(), trackShown, faults);
-        TrackCleaner.Cleaned raised = stretches == null || faults.stop() ? null : raised(cleaned, surveyed);
+        TrackCleaner.CleanedTrack raised = stretches == null || faults.stop() ? null : raised(cleaned, surveyed);
         return raised == null || faults.stop() ? null : overTrack(profile, stretches, raised, surveyed, remarks);
     }
 
-    private Course overTrack(ProfileReader.Profile profile, List<Stretch> written, TrackCleaner.Cleaned cleaned, SurveyedGround surveyed,
+    private Course overTrack(ProfileReader.Profile profile, List<Stretch> written, TrackCleaner.CleanedTrack cleaned, SurveyedGround surveyed,
             List<String> remarks) {
         List<String> notes = new ArrayList<>(cleaned.notes());
         notes.addAll(remarks);
@@ -288,7 +288,7 @@ public final class CourseReader {
     }
 
     /** The track gives the climbing. */
-    private Course measured(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
+    private Course measured(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.CleanedTrack cleaned, List<String> notes) {
         Climbing written = written(stretches, new ArrayList<>());
         if (written != null) {
             notes.add("The track's climbing is used, " + LengthPhrases.metres(cleaned.climbing().ascent()) + " up and "
@@ -302,14 +302,14 @@ public final class CourseReader {
     }
 
     /** The track gives the way, the stretches the climbing. */
-    private Course flatTrack(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
+    private Course flatTrack(ProfileReader.Profile profile, List<Stretch> stretches, TrackCleaner.CleanedTrack cleaned, List<String> notes) {
         Climbing climbing = written(stretches, notes);
         ElevationLine line = climbing == null ? null : DrawnElevation.line(stretches, profile.startHeight());
         return course(profile.name(), profile.summary(), stretches, cleaned, line, climbing, notes);
     }
 
     /** Gives each stretch the track's ascent and descent, where the track has any. */
-    private Course laid(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, List<String> notes) {
+    private Course laid(String name, String summary, List<Stretch> stretches, TrackCleaner.CleanedTrack cleaned, List<String> notes) {
         AscentCounter counter = cleaned.counter();
         if (counter == null) {
             return course(name, summary, stretches, cleaned, null, null, notes);
@@ -325,9 +325,9 @@ public final class CourseReader {
         return course(name, summary, out, cleaned, cleaned.line(), cleaned.climbing(), notes);
     }
 
-    private Course course(String name, String summary, List<Stretch> stretches, TrackCleaner.Cleaned cleaned, ElevationLine line, Climbing climbing,
+    private Course course(String name, String summary, List<Stretch> stretches, TrackCleaner.CleanedTrack cleaned, ElevationLine line, Climbing climbing,
             List<String> notes) {
-        Track.Piece first = cleaned.track().pieces().get(0);
+        Track.TrackPiece first = cleaned.track().pieces().get(0);
         return Course.builder(named(name), stretches).summary(summary).file(shown).track(cleaned.track()).line(line).climbing(climbing)
                 .start(new GeoPoint(first.lat()[0], first.lon()[0])).repairs(cleaned.repairs())
                 .attribution(attribution).notes(notes).build();

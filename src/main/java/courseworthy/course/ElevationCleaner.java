@@ -42,8 +42,8 @@ final class ElevationCleaner {
     /** What may be repaired of heights. */
     static final Set<String> REPAIRS = Set.of(FILLED_IN, DROP_OUTS, SPIKES, JUMPS, FLATTENED);
 
-    private final List<Track.Piece> raw;
-    private final List<Repair> repairs;
+    private final List<Track.TrackPiece> raw;
+    private final List<TrackRepair> repairs;
     private final List<String> notes;
     private int missing;
     private int dropOuts;
@@ -51,13 +51,13 @@ final class ElevationCleaner {
     private int jumps;
     private int flattened;
 
-    ElevationCleaner(List<Track.Piece> raw, List<Repair> repairs, List<String> notes) {
+    ElevationCleaner(List<Track.TrackPiece> raw, List<TrackRepair> repairs, List<String> notes) {
         this.raw = raw;
         this.repairs = repairs;
         this.notes = notes;
     }
 
-    TrackCleaner.Cleaned cleaned() {
+    TrackCleaner.CleanedTrack cleaned() {
         double[][] usable = new double[raw.size()][];
         for (int i = 0; i < usable.length; i++) {
             usable[i] = raw.get(i).elevation().clone();
@@ -218,37 +218,37 @@ final class ElevationCleaner {
         }
     }
 
-    private TrackCleaner.Cleaned unknown(Track.Elevation judged) {
-        List<Track.Piece> pieces = new ArrayList<>();
-        for (Track.Piece piece : raw) {
+    private TrackCleaner.CleanedTrack unknown(Track.Elevation judged) {
+        List<Track.TrackPiece> pieces = new ArrayList<>();
+        for (Track.TrackPiece piece : raw) {
             double[] none = new double[piece.size()];
             Arrays.fill(none, Double.NaN);
-            pieces.add(new Track.Piece(piece.lat(), piece.lon(), piece.distance(), none));
+            pieces.add(new Track.TrackPiece(piece.lat(), piece.lon(), piece.distance(), none));
         }
-        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), judged), null, null, null, repairs, notes);
+        return new TrackCleaner.CleanedTrack(new Track(List.copyOf(pieces), judged), null, null, null, repairs, notes);
     }
 
-    private TrackCleaner.Cleaned known(double[][] filled) {
+    private TrackCleaner.CleanedTrack known(double[][] filled) {
         bridgeUnknownPieces(filled);
         double[][] nodes = new double[filled.length][];
         double[][] smooth = new double[filled.length][];
         AscentMethods smoothings = new AscentMethods();
-        List<Track.Piece> pieces = new ArrayList<>();
+        List<Track.TrackPiece> pieces = new ArrayList<>();
         int size = 0;
         for (int i = 0; i < filled.length; i++) {
-            Track.Piece piece = raw.get(i);
+            Track.TrackPiece piece = raw.get(i);
             nodes[i] = nodes(piece.distance());
             double[] means = means(piece.distance(), filled[i], nodes[i]);
             smooth[i] = limited(average(means), nodes[i].length > 1 ? nodes[i][1] - nodes[i][0] : STEP);
             smoothings.add(nodes[i], means);
-            pieces.add(new Track.Piece(piece.lat(), piece.lon(), piece.distance(), at(piece.distance(), nodes[i], smooth[i])));
+            pieces.add(new Track.TrackPiece(piece.lat(), piece.lon(), piece.distance(), at(piece.distance(), nodes[i], smooth[i])));
             size += nodes[i].length;
         }
         report();
         ElevationLine line = new ElevationLine(join(nodes, size), join(smooth, size), true, true);
         Track track = new Track(List.copyOf(pieces), Track.Elevation.KNOWN);
         AscentCounter counter = AscentCounter.along(line, AscentCounter.THRESHOLD);
-        return new TrackCleaner.Cleaned(track, line, counter, smoothings.around(counter), repairs, notes);
+        return new TrackCleaner.CleanedTrack(track, line, counter, smoothings.around(counter), repairs, notes);
     }
 
     /** A piece without any elevation lies level at the height of its neighbour. */
@@ -275,7 +275,7 @@ final class ElevationCleaner {
 
     private void count(String what, int count) {
         if (count > 0) {
-            repairs.add(new Repair(what, count));
+            repairs.add(new TrackRepair(what, count));
         }
     }
 

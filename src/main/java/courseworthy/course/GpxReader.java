@@ -92,7 +92,7 @@ final class GpxReader {
             return gpx;
         } catch (IllegalArgumentException e) {
             faults.add(shown, 1, "", "an encoding that is not known here", "UTF-8 or another common encoding", "Save the file as UTF-8.");
-        } catch (GzipFile.Damaged e) {
+        } catch (GzipFile.DamagedGzipException e) {
             faults.add(e.fault(shown));
         } catch (NoSuchFileException e) {
             faults.add(MissingFile.fault(path, shown, "a file that can be read"));
@@ -112,7 +112,7 @@ final class GpxReader {
             xml = HardenedXml.reader(source);
             document();
             return result();
-        } catch (Refused e) {
+        } catch (RefusedTrack e) {
             faults.add(shown, e.line, e.field, e.found, e.expected, e.mend);
         } catch (XMLStreamException | RuntimeException e) {
             // Parsers let some malformed bytes out as unchecked exceptions.
@@ -122,7 +122,7 @@ final class GpxReader {
     }
 
     /** Ends the reading with a fault. */
-    private static final class Refused extends RuntimeException {
+    private static final class RefusedTrack extends RuntimeException {
 
         private static final long serialVersionUID = 1L;
 
@@ -132,7 +132,7 @@ final class GpxReader {
         final String expected;
         final String mend;
 
-        Refused(int line, String field, String found, String expected, String mend) {
+        RefusedTrack(int line, String field, String found, String expected, String mend) {
             super(found, null, false, false);
             this.line = line;
             this.field = field;
@@ -150,11 +150,11 @@ final class GpxReader {
         source.step();
         int event = xml.next();
         if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
-            throw new Refused(line(), "", "a document type or entity of its own", WANTED + " without one",
+            throw new RefusedTrack(line(), "", "a document type or entity of its own", WANTED + " without one",
                     "Export the track again, or remove the <!DOCTYPE ...> part.");
         }
         if (event == XMLStreamConstants.START_ELEMENT && xml.getAttributeCount() > MOST_ATTRIBUTES) {
-            throw new Refused(line(), "", "an element with more than " + MOST_ATTRIBUTES + " attributes", WANTED,
+            throw new RefusedTrack(line(), "", "an element with more than " + MOST_ATTRIBUTES + " attributes", WANTED,
                     "Export the track again.");
         }
         return event;
@@ -166,7 +166,7 @@ final class GpxReader {
             event = next();
         }
         root();
-        children(Level.FILE);
+        children(ElementLevel.FILE);
         while (xml.hasNext()) {
             next();
         }
@@ -176,20 +176,20 @@ final class GpxReader {
         String name = xml.getLocalName();
         space = xml.getNamespaceURI() == null ? "" : xml.getNamespaceURI();
         if (!name.equals("gpx")) {
-            throw new Refused(line(), "", "an XML file that starts with <" + name + ">", WANTED + ", which starts with <gpx>",
+            throw new RefusedTrack(line(), "", "an XML file that starts with <" + name + ">", WANTED + ", which starts with <gpx>",
                     "Export the course as GPX.");
         }
         if (!NAMESPACES.contains(space)) {
-            throw new Refused(line(), "gpx", "the namespace \"" + space + "\"", "\"" + NAMESPACES.get(0) + "\"",
+            throw new RefusedTrack(line(), "gpx", "the namespace \"" + space + "\"", "\"" + NAMESPACES.get(0) + "\"",
                     "Export the course as GPX 1.1.");
         }
     }
 
     /** The elements whose children matter. */
-    private enum Level { FILE, METADATA, TRACK, SEGMENT, ROUTE }
+    private enum ElementLevel { FILE, METADATA, TRACK, SEGMENT, ROUTE }
 
     /** Reads to the end of the element whose start was just read, handing on its children in the GPX namespace. */
-    private void children(Level level) throws XMLStreamException {
+    private void children(ElementLevel level) throws XMLStreamException {
         String element = xml.getLocalName();
         deeper();
         for (int event = next(); event != XMLStreamConstants.END_ELEMENT; event = next()) {
@@ -205,7 +205,7 @@ final class GpxReader {
         depth--;
     }
 
-    private void child(Level level, String name) throws XMLStreamException {
+    private void child(ElementLevel level, String name) throws XMLStreamException {
         switch (level) {
             case FILE -> top(name);
             case METADATA -> metadata(name);
@@ -224,7 +224,7 @@ final class GpxReader {
         open = xml.getLocalName();
         depth++;
         if (depth > DEEPEST) {
-            throw new Refused(line(), "", "elements nested deeper than " + DEEPEST, WANTED, "Export the track again.");
+            throw new RefusedTrack(line(), "", "elements nested deeper than " + DEEPEST, WANTED, "Export the track again.");
         }
     }
 
@@ -243,11 +243,11 @@ final class GpxReader {
 
     private void top(String name) throws XMLStreamException {
         switch (name) {
-            case "metadata" -> children(Level.METADATA);
+            case "metadata" -> children(ElementLevel.METADATA);
             case "name" -> fileName = name(fileName);
-            case "trk" -> children(Level.TRACK);
+            case "trk" -> children(ElementLevel.TRACK);
             case "rte" -> {
-                children(Level.ROUTE);
+                children(ElementLevel.ROUTE);
                 routes.add(run.take());
             }
             case "wpt" -> wayPoint();
@@ -266,7 +266,7 @@ final class GpxReader {
     private void track(String name) throws XMLStreamException {
         switch (name) {
             case "trkseg" -> {
-                children(Level.SEGMENT);
+                children(ElementLevel.SEGMENT);
                 tracks.add(run.take());
             }
             case "name" -> trackName = name(trackName);
@@ -355,7 +355,7 @@ final class GpxReader {
         depth--;
         points++;
         if (points > MOST_POINTS) {
-            throw new Refused(line(), element, "more than " + MOST_POINTS + " points", "at most " + MOST_POINTS,
+            throw new RefusedTrack(line(), element, "more than " + MOST_POINTS + " points", "at most " + MOST_POINTS,
                     "Thin the track out: one point every 5 m is plenty.");
         }
         run.add(lat, lon, elevation, seconds);
@@ -427,7 +427,7 @@ final class GpxReader {
         if (badPoints > 0) {
             String many = badPoints == 1 ? "" : badPoints + " values in the file are wrong; this is the first. ";
             String comma = badText.indexOf(',') > 0 ? "Write decimals with a point. " : "";
-            throw new Refused(badLine, badField, badText, badExpected, many + comma + "Correct or remove them, or export the track again.");
+            throw new RefusedTrack(badLine, badField, badText, badExpected, many + comma + "Correct or remove them, or export the track again.");
         }
         boolean route = tracks.isEmpty() && !routes.isEmpty();
         return new GpxFile(trackName.isEmpty() ? fileName : trackName, List.copyOf(route ? routes : tracks), route, wayPoints, List.copyOf(named));
@@ -440,7 +440,7 @@ final class GpxReader {
         int line = at == null ? line() : Math.max(0, at.getLineNumber());
         if (cause instanceof XmlText.TooMuch much) {
             faults.add(shown, line, "", much.getMessage(), WANTED, "Thin the track out, or export it without extensions.");
-        } else if (cause instanceof GzipFile.Damaged damaged) {
+        } else if (cause instanceof GzipFile.DamagedGzipException damaged) {
             faults.add(damaged.fault(shown));
         } else if (cause instanceof CharacterCodingException) {
             faults.add(shown, line, "", "bytes that do not fit the file's encoding", "text in the encoding its first line names",

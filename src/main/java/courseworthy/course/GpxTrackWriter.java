@@ -30,7 +30,7 @@ public final class GpxTrackWriter {
         return writer.out.append("  </trk>\n</gpx>\n").toString();
     }
 
-    private void piece(Track.Piece piece) {
+    private void piece(Track.TrackPiece piece) {
         out.append("    <trkseg>\n");
         for (int i = 0; i < piece.size() - 1; i++) {
             double run = piece.distance()[i + 1] - piece.distance()[i];

@@ -1,6 +1,6 @@
 package courseworthy.course;
 
-import courseworthy.course.GroundOrigin.Source;
+import courseworthy.course.GroundOrigin.ValueProvenance;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -35,9 +35,9 @@ public enum GroundCertainty {
         boolean mapped = false;
         boolean inferred = !stretch.alternatives().isEmpty();
         for (Map.Entry<String, String> each : ground.entrySet()) {
-            Source source = stretch.origin() == null ? null : stretch.origin().source(each.getKey(), each.getValue());
-            mapped |= source == Source.MAPPED;
-            inferred |= source == Source.INFERRED;
+            ValueProvenance source = stretch.origin() == null ? null : stretch.origin().source(each.getKey(), each.getValue());
+            mapped |= source == ValueProvenance.MAPPED;
+            inferred |= source == ValueProvenance.INFERRED;
         }
         if (ground.isEmpty()) {
             return inferred ? INFERRED : UNKNOWN;

@@ -40,13 +40,13 @@ public record GroundOrigin(String way, Map<String, String> mapped, Map<String, M
     }
 
     /** Where a value comes from; null where a person wrote it. */
-    public Source source(String key, String value) {
+    public ValueProvenance source(String key, String value) {
         if (value.equals(mapped.get(key))) {
-            return Source.MAPPED;
+            return ValueProvenance.MAPPED;
         }
-        return value.equals(imported().get(key)) ? Source.INFERRED : null;
+        return value.equals(imported().get(key)) ? ValueProvenance.INFERRED : null;
     }
 
     /** Whether a value stands on the map or was inferred from it. */
-    public enum Source { MAPPED, INFERRED }
+    public enum ValueProvenance { MAPPED, INFERRED }
 }

@@ -24,7 +24,7 @@ public final class GzipFile {
     }
 
     /** Says that the compressed data are not whole. */
-    public static final class Damaged extends IOException {
+    public static final class DamagedGzipException extends IOException {
 
         private static final long serialVersionUID = 1L;
 
@@ -72,7 +72,7 @@ public final class GzipFile {
             try {
                 return new GZIPInputStream(in);
             } catch (EOFException | ZipException e) {
-                throw new Damaged();
+                throw new DamagedGzipException();
             }
         }
 
@@ -87,7 +87,7 @@ public final class GzipFile {
             try {
                 return in.read(bytes, from, most);
             } catch (EOFException | ZipException e) {
-                throw new Damaged();
+                throw new DamagedGzipException();
             }
         }
     }

@@ -15,7 +15,7 @@ import java.util.List;
  *
  * @param runs in order, each without a break; at least one
  */
-public record RecordedRide(List<Run> runs) {
+public record RecordedRide(List<RecordedRun> runs) {
 
     public RecordedRide {
         runs = List.copyOf(runs);
@@ -28,7 +28,7 @@ public record RecordedRide(List<Run> runs) {
      * @param lon     degrees
      * @param seconds since any moment
      */
-    public record Run(double[] lat, double[] lon, double[] seconds) {
+    public record RecordedRun(double[] lat, double[] lon, double[] seconds) {
         public int size() {
             return seconds.length;
         }
@@ -40,9 +40,9 @@ public record RecordedRide(List<Run> runs) {
         if (gpx == null) {
             return null;
         }
-        List<Run> runs = new ArrayList<>();
+        List<RecordedRun> runs = new ArrayList<>();
         for (GpxFile.Segment segment : gpx.segments()) {
-            Run run = run(segment);
+            RecordedRun run = run(segment);
             if (run.size() > 1) {
                 runs.add(run);
             }
@@ -56,7 +56,7 @@ public record RecordedRide(List<Run> runs) {
     }
 
     /** The points that have a time not before that of the point before. */
-    private static Run run(GpxFile.Segment segment) {
+    private static RecordedRun run(GpxFile.Segment segment) {
         int n = segment.size();
         double[] lat = new double[n];
         double[] lon = new double[n];
@@ -71,7 +71,7 @@ public record RecordedRide(List<Run> runs) {
             lon[size] = segment.lon()[i];
             seconds[size++] = time;
         }
-        return new Run(Arrays.copyOf(lat, size), Arrays.copyOf(lon, size), Arrays.copyOf(seconds, size));
+        return new RecordedRun(Arrays.copyOf(lat, size), Arrays.copyOf(lon, size), Arrays.copyOf(seconds, size));
     }
 
     /** Seconds since 1970 began of a time as GPX has it (xsd:dateTime), taken for UTC where it names no zone; NaN where it is none. */

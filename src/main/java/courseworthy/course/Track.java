@@ -8,7 +8,7 @@ import java.util.List;
  * @param pieces    the pieces in order, each with at least two points
  * @param elevation what is known of the elevation
  */
-public record Track(List<Piece> pieces, Elevation elevation) {
+public record Track(List<TrackPiece> pieces, Elevation elevation) {
 
     /** Whether the elevation can be used. */
     public enum Elevation {
@@ -30,7 +30,7 @@ public record Track(List<Piece> pieces, Elevation elevation) {
      * @param distance  m from the start of the course, rising; the first of a piece equals the last of the piece before
      * @param elevation m, cleaned; NaN throughout where the elevation is neither {@link Elevation#KNOWN} nor {@link Elevation#FROM_TILES}
      */
-    public record Piece(double[] lat, double[] lon, double[] distance, double[] elevation) {
+    public record TrackPiece(double[] lat, double[] lon, double[] distance, double[] elevation) {
         public int size() {
             return distance.length;
         }
@@ -38,7 +38,7 @@ public record Track(List<Piece> pieces, Elevation elevation) {
 
     /** Length in m. */
     public double length() {
-        Piece last = pieces.get(pieces.size() - 1);
+        TrackPiece last = pieces.get(pieces.size() - 1);
         return last.distance()[last.size() - 1];
     }
 }

@@ -23,7 +23,7 @@ final class TrackCleaner {
     /** Points further apart than this on average make a sparse track, m. */
     private static final double SPARSE = 50;
 
-    private final List<Repair> repairs = new ArrayList<>();
+    private final List<TrackRepair> repairs = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private int repeated;
     private int offLine;
@@ -35,19 +35,19 @@ final class TrackCleaner {
      * @param counter  along the line; null where there is none
      * @param climbing what it counted; null where there is no line
      */
-    record Cleaned(Track track, ElevationLine line, AscentCounter counter, Climbing climbing, List<Repair> repairs, List<String> notes) {
+    record CleanedTrack(Track track, ElevationLine line, AscentCounter counter, Climbing climbing, List<TrackRepair> repairs, List<String> notes) {
     }
 
     /** @return null with a fault where the file holds no line */
-    static Cleaned of(GpxFile gpx, String shown, Faults faults) {
+    static CleanedTrack of(GpxFile gpx, String shown, Faults faults) {
         return new TrackCleaner().clean(gpx, shown, faults);
     }
 
-    private Cleaned clean(GpxFile gpx, String shown, Faults faults) {
-        List<Track.Piece> raw = new ArrayList<>();
+    private CleanedTrack clean(GpxFile gpx, String shown, Faults faults) {
+        List<Track.TrackPiece> raw = new ArrayList<>();
         double from = 0;
         for (GpxFile.Segment segment : gpx.segments()) {
-            Track.Piece piece = piece(segment, from);
+            Track.TrackPiece piece = piece(segment, from);
             if (piece != null) {
                 raw.add(piece);
                 from = piece.distance()[piece.size() - 1];
@@ -73,7 +73,7 @@ final class TrackCleaner {
 
     private void count(String what, int count) {
         if (count > 0) {
-            repairs.add(new Repair(what, count));
+            repairs.add(new TrackRepair(what, count));
         }
     }
 
@@ -93,9 +93,9 @@ final class TrackCleaner {
         return gpx.named().isEmpty() ? "" : " (" + String.join(", ", gpx.named()) + (gpx.named().size() < gpx.wayPoints() ? ", ..." : "") + ")";
     }
 
-    private void sparse(List<Track.Piece> pieces, double length) {
+    private void sparse(List<Track.TrackPiece> pieces, double length) {
         int steps = 0;
-        for (Track.Piece piece : pieces) {
+        for (Track.TrackPiece piece : pieces) {
             steps += piece.size() - 1;
         }
         if (length / steps > SPARSE) {
@@ -104,7 +104,7 @@ final class TrackCleaner {
     }
 
     /** The points of a segment in different places, measured from a distance; null where there are fewer than two. */
-    private Track.Piece piece(GpxFile.Segment segment, double from) {
+    private Track.TrackPiece piece(GpxFile.Segment segment, double from) {
         int n = segment.size();
         double[] lat = new double[n];
         double[] lon = new double[n];
@@ -126,7 +126,7 @@ final class TrackCleaner {
         return measured(Arrays.copyOf(lat, size), Arrays.copyOf(lon, size), Arrays.copyOf(elevation, size), from);
     }
 
-    private Track.Piece measured(double[] lat, double[] lon, double[] elevation, double from) {
+    private Track.TrackPiece measured(double[] lat, double[] lon, double[] elevation, double from) {
         if (lat.length < 2) {
             return null;
         }
@@ -148,7 +148,7 @@ final class TrackCleaner {
         for (int i = 1; i < lat.length; i++) {
             distance[i] = distance[i - 1] + step[i];
         }
-        return new Track.Piece(lat, lon, distance, elevation);
+        return new Track.TrackPiece(lat, lon, distance, elevation);
     }
 
     private static double metres(double[] lat, double[] lon, int a, int b) {

@@ -26,7 +26,7 @@ final class TrackElevation {
      * @param bridged stretches of bridges and tunnels, m along the track
      * @return the track as it is or with the tiles' heights, with a note that says which; null with a fault where a tile cannot be read
      */
-    static TrackCleaner.Cleaned choose(TrackCleaner.Cleaned cleaned, ElevationTiles tiles, List<Interval> bridged, Faults faults) {
+    static TrackCleaner.CleanedTrack choose(TrackCleaner.CleanedTrack cleaned, ElevationTiles tiles, List<Interval> bridged, Faults faults) {
         TerrainProfile ground = TerrainProfile.along(cleaned.track(), tiles, bridged, faults);
         if (ground == null) {
             return null;
@@ -55,34 +55,34 @@ final class TrackElevation {
         return files.size() <= 3 ? String.join(", ", files) : files.get(0) + " and " + (files.size() - 1) + " more";
     }
 
-    private static TrackCleaner.Cleaned noted(TrackCleaner.Cleaned cleaned, String note) {
+    private static TrackCleaner.CleanedTrack noted(TrackCleaner.CleanedTrack cleaned, String note) {
         List<String> notes = new ArrayList<>(cleaned.notes());
         notes.add(note);
-        return new TrackCleaner.Cleaned(cleaned.track(), cleaned.line(), cleaned.counter(), cleaned.climbing(), cleaned.repairs(), notes);
+        return new TrackCleaner.CleanedTrack(cleaned.track(), cleaned.line(), cleaned.counter(), cleaned.climbing(), cleaned.repairs(), notes);
     }
 
     /** The same points with the ground's heights; what was said of the track's own heights no longer holds. */
-    private static TrackCleaner.Cleaned replaced(TrackCleaner.Cleaned cleaned, TerrainProfile ground, String note) {
+    private static TrackCleaner.CleanedTrack replaced(TrackCleaner.CleanedTrack cleaned, TerrainProfile ground, String note) {
         List<String> notes = new ArrayList<>(cleaned.notes());
         notes.removeIf(said -> said.startsWith(ElevationCleaner.NO_ELEVATION) || said.startsWith(ElevationCleaner.NOT_BELIEVABLE));
         notes.add(note);
-        List<Repair> repairs = new ArrayList<>(cleaned.repairs());
+        List<TrackRepair> repairs = new ArrayList<>(cleaned.repairs());
         repairs.removeIf(repair -> ElevationCleaner.REPAIRS.contains(repair.what()));
-        TrackCleaner.Cleaned over = new ElevationCleaner(ground.pieces(), repairs, notes).cleaned();
+        TrackCleaner.CleanedTrack over = new ElevationCleaner(ground.pieces(), repairs, notes).cleaned();
         if (over.line() == null) {
             return noted(cleaned, "The elevation tiles show no height that can be used.");
         }
-        List<Track.Piece> pieces = new ArrayList<>();
+        List<Track.TrackPiece> pieces = new ArrayList<>();
         for (int i = 0; i < ground.pieces().size(); i++) {
-            Track.Piece own = cleaned.track().pieces().get(i);
-            pieces.add(new Track.Piece(own.lat(), own.lon(), own.distance(), at(own.distance(), over.track().pieces().get(i))));
+            Track.TrackPiece own = cleaned.track().pieces().get(i);
+            pieces.add(new Track.TrackPiece(own.lat(), own.lon(), own.distance(), at(own.distance(), over.track().pieces().get(i))));
         }
-        return new TrackCleaner.Cleaned(new Track(List.copyOf(pieces), Track.Elevation.FROM_TILES), over.line(), over.counter(), over.climbing(),
+        return new TrackCleaner.CleanedTrack(new Track(List.copyOf(pieces), Track.Elevation.FROM_TILES), over.line(), over.counter(), over.climbing(),
                 repairs, notes);
     }
 
     /** Heights at distances that are all among those of a piece with more points. */
-    private static double[] at(double[] distance, Track.Piece dense) {
+    private static double[] at(double[] distance, Track.TrackPiece dense) {
         double[] out = new double[distance.length];
         int k = 0;
         for (int i = 0; i < out.length; i++) {

@@ -18,7 +18,7 @@ import java.util.Map;
  * @param repairs what punctures were repaired with, one each; those for which the debrief does not say are left out
  * @param notes   in the rider's words; may be empty
  */
-public record Debrief(String name, String file, Double hours, Weather weather, List<Line> day, List<ReportedValue> told, Map<Topic, Long> changed,
+public record Debrief(String name, String file, Double hours, ReportedWeather weather, List<DebriefLine> day, List<ReportedValue> told, Map<Topic, Long> changed,
         Map<Topic, Long> would, List<String> repairs, String notes) {
 
     public Debrief {
@@ -36,11 +36,11 @@ public record Debrief(String name, String file, Double hours, Weather weather, L
      * @param low    C, the coldest
      * @param high   C, the hottest
      */
-    public record Weather(String going, Double low, Double high) {
-        static final Weather UNKNOWN = new Weather(null, null, null);
+    public record ReportedWeather(String going, Double low, Double high) {
+        static final ReportedWeather UNKNOWN = new ReportedWeather(null, null, null);
     }
 
     /** One thing that happened. */
-    public record Line(String what, String words) {
+    public record DebriefLine(String what, String words) {
     }
 }

@@ -1,7 +1,7 @@
 package courseworthy.debrief;
 
-import courseworthy.debrief.Debrief.Line;
-import courseworthy.debrief.Debrief.Weather;
+import courseworthy.debrief.Debrief.DebriefLine;
+import courseworthy.debrief.Debrief.ReportedWeather;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
@@ -46,7 +46,7 @@ public final class DebriefReader {
     private final String shown;
     private final Faults faults;
     private final FieldReader fields;
-    private final List<Line> day = new ArrayList<>();
+    private final List<DebriefLine> day = new ArrayList<>();
     private final List<String> repairs = new ArrayList<>();
     private final List<ReportedValue> outcomes = new ArrayList<>();
 
@@ -58,7 +58,7 @@ public final class DebriefReader {
     }
 
     /** A debrief, held against the brief it names. */
-    public record Pair(Debrief debrief, SavedBrief given) {
+    public record DebriefPair(Debrief debrief, SavedBrief given) {
     }
 
     private static List<String> keys() {
@@ -75,20 +75,20 @@ public final class DebriefReader {
      * @param shown its path as the user typed it
      * @return null where something cannot be used; the faults say what
      */
-    public static Pair read(Path path, String shown, Faults faults) {
+    public static DebriefPair read(Path path, String shown, Faults faults) {
         Faults own = new Faults();
         Node.Mapping tree = YamlReader.read(path, shown, own);
-        Pair pair = tree == null ? null : new DebriefReader(path, shown, tree, own).pair();
+        DebriefPair pair = tree == null ? null : new DebriefReader(path, shown, tree, own).pair();
         faults.addAll(own);
         return own.stop() ? null : pair;
     }
 
-    private Pair pair() {
+    private DebriefPair pair() {
         fields.required("debrief", "its name, such as the event's");
         String name = fields.line("debrief", LONGEST_NAME);
         SavedBrief given = given();
         Double hours = value(fields, "hours", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
-        Weather weather = weather();
+        ReportedWeather weather = weather();
         flats();
         wheels("rim strikes");
         wheels("slid");
@@ -104,7 +104,7 @@ public final class DebriefReader {
         Map<Topic, Long> would = topics("would change", given);
         String notes = fields.line("notes", LONGEST_NOTES);
         fields.done();
-        return new Pair(new Debrief(name == null ? "" : name, shown, hours, weather, day, outcomes, changed, would, repairs, notes == null ? "" : notes), given);
+        return new DebriefPair(new Debrief(name == null ? "" : name, shown, hours, weather, day, outcomes, changed, would, repairs, notes == null ? "" : notes), given);
     }
 
     // The brief
@@ -142,10 +142,10 @@ public final class DebriefReader {
         return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
-    private Weather weather() {
+    private ReportedWeather weather() {
         FieldReader block = fields.fields("weather");
         if (block == null) {
-            return Weather.UNKNOWN;
+            return ReportedWeather.UNKNOWN;
         }
         String going = block.word("going", GOINGS);
         Double low = value(block, "low", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
@@ -154,7 +154,7 @@ public final class DebriefReader {
             block.fault("low", block.node("low").describe(), "no more than high", "");
         }
         block.done();
-        return new Weather(going, low, high);
+        return new ReportedWeather(going, low, high);
     }
 
     private boolean none(String key) {
@@ -163,7 +163,7 @@ public final class DebriefReader {
 
     private void flats() {
         if (none("punctures")) {
-            day.add(new Line("punctures", NONE));
+            day.add(new DebriefLine("punctures", NONE));
             outcomes.addAll(OutcomeTable.noPunctures());
             return;
         }
@@ -178,7 +178,7 @@ public final class DebriefReader {
                 String known = cause == null ? "not known" : cause;
                 String what = wheel + " puncture" + place(at) + ", " + (known.equals("not known") ? "cause not known" : known)
                         + (mend == null ? "" : mend.equals("not at all") ? ", not repaired" : ", repaired with " + mend);
-                day.add(new Line("punctures", what));
+                day.add(new DebriefLine("punctures", what));
                 outcomes.addAll(OutcomeTable.flat(what, wheel, known, mend));
                 repairs.addAll(mend == null ? List.of() : List.of(mend));
             }
@@ -199,7 +199,7 @@ public final class DebriefReader {
             return;
         }
         List<String> out = none(key) ? List.of() : words(key, OutcomeTable.WHEELS);
-        day.add(new Line(key, out.isEmpty() ? NONE : String.join(", ", out)));
+        day.add(new DebriefLine(key, out.isEmpty() ? NONE : String.join(", ", out)));
         outcomes.addAll(key.equals("slid") ? OutcomeTable.slid(out) : OutcomeTable.rimStrikes(out));
     }
 
@@ -225,7 +225,7 @@ public final class DebriefReader {
     private void ask(String question) {
         String answer = fields.word(question, OutcomeTable.answers(question));
         if (answer != null) {
-            day.add(new Line(question, answer));
+            day.add(new DebriefLine(question, answer));
             outcomes.addAll(OutcomeTable.of(question, answer));
         }
     }
@@ -243,13 +243,13 @@ public final class DebriefReader {
             }
         }
         if (!places.isEmpty()) {
-            day.add(new Line("spun out at", String.join(", ", places)));
+            day.add(new DebriefLine("spun out at", String.join(", ", places)));
         }
     }
 
     private void walked() {
         if (none("walked")) {
-            day.add(new Line("walked", NONE));
+            day.add(new DebriefLine("walked", NONE));
             outcomes.addAll(OutcomeTable.neverWalked());
             return;
         }
@@ -260,7 +260,7 @@ public final class DebriefReader {
             each.done();
             if (why != null) {
                 String where = place(at).strip() + (at == null ? "" : ", ") + "for the " + why;
-                day.add(new Line("walked", where));
+                day.add(new DebriefLine("walked", where));
                 outcomes.addAll(OutcomeTable.walked("walked " + where, why));
             }
         }
@@ -271,7 +271,7 @@ public final class DebriefReader {
             return;
         }
         List<String> out = none("ran out of") ? List.of() : words("ran out of", OutcomeTable.runsOut());
-        day.add(new Line("ran out of", out.isEmpty() ? NONE : String.join(", ", out)));
+        day.add(new DebriefLine("ran out of", out.isEmpty() ? NONE : String.join(", ", out)));
         outcomes.addAll(OutcomeTable.ranOut(out));
     }
 

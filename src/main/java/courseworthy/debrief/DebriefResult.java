@@ -1,10 +1,10 @@
 package courseworthy.debrief;
 
 import courseworthy.claim.Verb;
-import courseworthy.debrief.DebriefReader.Pair;
+import courseworthy.debrief.DebriefReader.DebriefPair;
 import courseworthy.debrief.SavedBrief.Advice;
-import courseworthy.debrief.SavedBrief.Said;
-import courseworthy.debrief.Verdict.OfRule;
+import courseworthy.debrief.SavedBrief.SavedClaim;
+import courseworthy.debrief.Verdict.RuleVerdict;
 import courseworthy.topic.Concern;
 import courseworthy.topic.Topic;
 import java.util.ArrayList;
@@ -40,10 +40,10 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
     }
 
     /** Holds one against the other. */
-    public static DebriefResult of(Pair pair) {
+    public static DebriefResult of(DebriefPair pair) {
         List<Verdict> out = new ArrayList<>();
         for (Advice advice : pair.given().advice()) {
-            out.add(new Holding(pair.debrief(), pair.given(), advice).verdict());
+            out.add(new AdviceAssessment(pair.debrief(), pair.given(), advice).verdict());
         }
         return new DebriefResult(pair.debrief(), pair.given(), out);
     }
@@ -70,7 +70,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
     public Map<String, AdviceOutcome> rules() {
         Map<String, AdviceOutcome> out = new LinkedHashMap<>();
         for (Verdict verdict : verdicts) {
-            for (OfRule rule : verdict.rules()) {
+            for (RuleVerdict rule : verdict.rules()) {
                 if (!rule.said().limit()) {
                     out.merge(rule.said().rule(), rule.answer(), (one, other) -> one.compareTo(other) <= 0 ? one : other);
                 }
@@ -80,7 +80,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
     }
 
     /** One topic. */
-    private static final class Holding {
+    private static final class AdviceAssessment {
 
         private final Debrief debrief;
         private final SavedBrief given;
@@ -93,7 +93,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         private final List<String> reasons = new ArrayList<>();
         private Direction way;
 
-        Holding(Debrief debrief, SavedBrief given, Advice advice) {
+        AdviceAssessment(Debrief debrief, SavedBrief given, Advice advice) {
             this.debrief = debrief;
             this.given = given;
             this.advice = advice;
@@ -114,8 +114,8 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
                 reasons.add("ridden with " + topic.text(ridden) + " instead" + (built ? ", as the build had it" : ""));
             }
             AdviceOutcome answer = way == null ? AdviceOutcome.UNKNOWN : new OutcomeAssessor(topic, ridden, way, would).of(Verb.PREFER, advice.value());
-            List<OfRule> rules = new ArrayList<>();
-            for (Said said : advice.claims()) {
+            List<RuleVerdict> rules = new ArrayList<>();
+            for (SavedClaim said : advice.claims()) {
                 rules.add(rule(said));
             }
             String otherDay = answer == AdviceOutcome.UNKNOWN ? "" : otherDay();
@@ -128,7 +128,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
 
         /** The first rule behind the advice, limits left out, that rested on other weather. */
         private String otherDay() {
-            for (Said said : advice.claims()) {
+            for (SavedClaim said : advice.claims()) {
                 String other = said.limit() || said.verb() != Verb.PREFER || said.value() == null || said.value() != advice.value() ? ""
                         : otherWeather(said);
                 if (!other.isEmpty()) {
@@ -188,24 +188,24 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
             }
         }
 
-        private OfRule rule(Said said) {
+        private RuleVerdict rule(SavedClaim said) {
             if (said.limit()) {
-                return new OfRule(said, AdviceOutcome.UNKNOWN, LIMIT);
+                return new RuleVerdict(said, AdviceOutcome.UNKNOWN, LIMIT);
             }
             if (way == null || said.value() == null) {
-                return new OfRule(said, AdviceOutcome.UNKNOWN, way == null ? "nothing reported bears on it" : "it named no one value");
+                return new RuleVerdict(said, AdviceOutcome.UNKNOWN, way == null ? "nothing reported bears on it" : "it named no one value");
             }
             String other = otherWeather(said);
             if (!other.isEmpty()) {
-                return new OfRule(said, AdviceOutcome.UNKNOWN, other);
+                return new RuleVerdict(said, AdviceOutcome.UNKNOWN, other);
             }
             AdviceOutcome answer = new OutcomeAssessor(topic, ridden, way, would).of(said.verb(), said.value());
-            return new OfRule(said, answer, answer == AdviceOutcome.UNKNOWN ? UNTESTED : topic.text(ridden) + " " + (way == Direction.RIGHT
+            return new RuleVerdict(said, answer, answer == AdviceOutcome.UNKNOWN ? UNTESTED : topic.text(ridden) + " " + (way == Direction.RIGHT
                     ? way.words() : "was ridden, and " + way.words()));
         }
 
         /** How the weather that the rule rested on differed; empty where it did not, or is not known. */
-        private String otherWeather(Said said) {
+        private String otherWeather(SavedClaim said) {
             List<String> grounds = new ArrayList<>(said.grounds());
             if (topic.concerns().contains(Concern.WEATHER)) {
                 grounds.addAll(List.of("going", COLDEST, HOTTEST));

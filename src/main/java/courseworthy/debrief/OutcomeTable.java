@@ -16,11 +16,11 @@ import java.util.Map;
 public final class OutcomeTable {
 
     /** What one answer to a question bears on. */
-    private record Bearing(Topic topic, Direction way, String why) {
+    private record OutcomeEffect(Topic topic, Direction way, String why) {
     }
 
     /** The questions that are answered by one word, with their words. */
-    private static final Map<String, Map<String, List<Bearing>>> ASKED = new LinkedHashMap<>();
+    private static final Map<String, Map<String, List<OutcomeEffect>>> ASKED = new LinkedHashMap<>();
 
     static {
         ask("spun out", "never", on(Topics.HARDEST_GEAR, Direction.RIGHT, "the hardest gear was never too small"));
@@ -87,11 +87,11 @@ public final class OutcomeTable {
     private OutcomeTable() {
     }
 
-    private static Bearing on(Topic topic, Direction way, String why) {
-        return new Bearing(topic, way, why);
+    private static OutcomeEffect on(Topic topic, Direction way, String why) {
+        return new OutcomeEffect(topic, way, why);
     }
 
-    private static void ask(String question, String answer, Bearing... bearings) {
+    private static void ask(String question, String answer, OutcomeEffect... bearings) {
         ASKED.computeIfAbsent(question, each -> new LinkedHashMap<>()).put(answer, List.of(bearings));
     }
 
@@ -113,7 +113,7 @@ public final class OutcomeTable {
     /** What an answer says. */
     static List<ReportedValue> of(String question, String answer) {
         List<ReportedValue> out = new ArrayList<>();
-        for (Bearing bearing : ASKED.get(question).get(answer)) {
+        for (OutcomeEffect bearing : ASKED.get(question).get(answer)) {
             out.add(reported(question + ": " + answer, bearing.topic(), bearing.way(), bearing.why()));
         }
         return out;

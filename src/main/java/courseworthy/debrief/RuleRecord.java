@@ -15,7 +15,7 @@ import java.util.TreeMap;
  * @param rules    by id
  * @param inTime   how often the time lay in the range that was told
  */
-public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<OfRule> rules, Proportion inTime) {
+public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<RuleTally> rules, Proportion inTime) {
 
     public RuleRecord {
         sheets = List.copyOf(sheets);
@@ -30,8 +30,8 @@ public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<OfRule> r
      * @param not      in how many it was not
      * @param where    the debriefs in which it was not, by name
      */
-    public record OfRule(String rule, int spoke, int borneOut, int not, List<String> where) {
-        public OfRule {
+    public record RuleTally(String rule, int spoke, int borneOut, int not, List<String> where) {
+        public RuleTally {
             where = List.copyOf(where);
         }
 
@@ -51,7 +51,7 @@ public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<OfRule> r
     }
 
     /** Rules that were put to the test at least once. */
-    public List<OfRule> tested() {
+    public List<RuleTally> tested() {
         return rules.stream().filter(rule -> rule.share().of() > 0).toList();
     }
 
@@ -70,7 +70,7 @@ public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<OfRule> r
             timed += held.inTime() == null ? 0 : 1;
             inTime += Boolean.TRUE.equals(held.inTime()) ? 1 : 0;
         }
-        List<OfRule> rules = new ArrayList<>();
+        List<RuleTally> rules = new ArrayList<>();
         spoke.forEach((rule, in) -> rules.add(rule(rule, in)));
         return new RuleRecord(all.size(), sheets(all), rules, new Proportion(inTime, timed));
     }
@@ -81,7 +81,7 @@ public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<OfRule> r
         return List.copyOf(out.values());
     }
 
-    private static OfRule rule(String rule, List<DebriefResult> in) {
+    private static RuleTally rule(String rule, List<DebriefResult> in) {
         int borneOut = 0;
         List<String> where = new ArrayList<>();
         for (DebriefResult held : in) {
@@ -91,18 +91,18 @@ public record RuleRecord(int debriefs, List<SheetInForce> sheets, List<OfRule> r
                 where.add(held.debrief().name());
             }
         }
-        return new OfRule(rule, in.size(), borneOut, where.size(), where);
+        return new RuleTally(rule, in.size(), borneOut, where.size(), where);
     }
 
     /** Those to look at, the most often not borne out first. */
-    public List<OfRule> toLookAt() {
-        List<OfRule> out = new ArrayList<>();
-        for (OfRule rule : rules) {
+    public List<RuleTally> toLookAt() {
+        List<RuleTally> out = new ArrayList<>();
+        for (RuleTally rule : rules) {
             if (rule.toLookAt()) {
                 out.add(rule);
             }
         }
-        out.sort(java.util.Comparator.comparingInt(OfRule::not).reversed());
+        out.sort(java.util.Comparator.comparingInt(RuleTally::not).reversed());
         return out;
     }
 }

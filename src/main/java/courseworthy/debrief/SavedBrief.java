@@ -20,7 +20,7 @@ import java.util.List;
  * @param advice  one for each topic settled
  */
 public record SavedBrief(String file, String course, String event, String rider, String date, List<SheetInForce> sheets, Time time,
-        String attribution, Weather weather, List<Advice> advice) {
+        String attribution, SavedWeather weather, List<Advice> advice) {
 
     public SavedBrief {
         sheets = List.copyOf(sheets);
@@ -34,7 +34,7 @@ public record SavedBrief(String file, String course, String event, String rider,
      * @param coldest C; null where not known
      * @param hottest C; null where not known
      */
-    public record Weather(String going, Double coldest, Double hottest) {
+    public record SavedWeather(String going, Double coldest, Double hottest) {
     }
 
     public String going() {
@@ -67,7 +67,7 @@ public record SavedBrief(String file, String course, String event, String rider,
      *               where none was given; null where it is not known
      * @param claims those for it, then those overruled or outvoted
      */
-    public record Advice(Topic topic, long value, String text, Long built, List<Said> claims) {
+    public record Advice(Topic topic, long value, String text, Long built, List<SavedClaim> claims) {
         public Advice {
             claims = List.copyOf(claims);
         }
@@ -84,8 +84,8 @@ public record SavedBrief(String file, String course, String event, String rider,
      * @param where   file and line
      * @param grounds the measures it rested on
      */
-    public record Said(String rule, boolean limit, Verb verb, Long value, String written, String where, List<String> grounds) {
-        public Said {
+    public record SavedClaim(String rule, boolean limit, Verb verb, Long value, String written, String where, List<String> grounds) {
+        public SavedClaim {
             grounds = List.copyOf(grounds);
         }
     }

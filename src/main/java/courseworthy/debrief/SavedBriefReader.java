@@ -2,7 +2,7 @@ package courseworthy.debrief;
 
 import courseworthy.claim.Verb;
 import courseworthy.debrief.SavedBrief.Advice;
-import courseworthy.debrief.SavedBrief.Said;
+import courseworthy.debrief.SavedBrief.SavedClaim;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.sheet.SheetInForce;
@@ -68,7 +68,7 @@ final class SavedBriefReader {
         Node.Mapping total = ride == null ? null : block(ride, "total_s");
         Node.Mapping course = block(tree, "course");
         return new SavedBrief(shown, course == null ? "" : orEmpty(text(course, "name")), orEmpty(text(tree, "event")), orEmpty(text(tree, "rider")),
-                text(tree, "date"), sheets(tree), time(total), orEmpty(text(tree, "attribution")), new SavedBrief.Weather(demandText(tree, "going"), demand(tree, "coldest temperature"),
+                text(tree, "date"), sheets(tree), time(total), orEmpty(text(tree, "attribution")), new SavedBrief.SavedWeather(demandText(tree, "going"), demand(tree, "coldest temperature"),
                         demand(tree, "hottest temperature")), advice(decisions, block(tree, "build")));
     }
 
@@ -99,7 +99,7 @@ final class SavedBriefReader {
             Long value = topic == null ? null : value(topic, ((Node.Mapping) each).get("value"), text((Node.Mapping) each, "unit"));
             if (value != null) {
                 Node.Mapping decision = (Node.Mapping) each;
-                List<Said> claims = new ArrayList<>();
+                List<SavedClaim> claims = new ArrayList<>();
                 said(claims, topic, decision.get("for"));
                 said(claims, topic, decision.get("against"));
                 out.add(new Advice(topic, value, orEmpty(text(decision, "text")), built(topic, value, build), claims));
@@ -141,7 +141,7 @@ final class SavedBriefReader {
         return option < 0 ? null : Long.valueOf(option);
     }
 
-    private static void said(List<Said> to, Topic topic, Node claims) {
+    private static void said(List<SavedClaim> to, Topic topic, Node claims) {
         if (!(claims instanceof Node.Sequence list)) {
             return;
         }
@@ -152,7 +152,7 @@ final class SavedBriefReader {
             String id = claim == null ? null : text(claim, "rule");
             String rule = id == null ? null : presentId(id);
             if (verb != null && rule != null) {
-                to.add(new Said(rule, "limit".equals(text(claim, "rank")), verb, value(topic, says.get("value"), text(says, "unit")),
+                to.add(new SavedClaim(rule, "limit".equals(text(claim, "rank")), verb, value(topic, says.get("value"), text(says, "unit")),
                         orEmpty(text(says, "written")), orEmpty(text(claim, "where")), grounds(claim)));
             }
         }

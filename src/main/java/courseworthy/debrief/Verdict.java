@@ -1,7 +1,7 @@
 package courseworthy.debrief;
 
 import courseworthy.debrief.SavedBrief.Advice;
-import courseworthy.debrief.SavedBrief.Said;
+import courseworthy.debrief.SavedBrief.SavedClaim;
 import java.util.List;
 
 /**
@@ -12,7 +12,7 @@ import java.util.List;
  * @param reasons in sentences without a full stop
  * @param rules   of each rule that spoke
  */
-public record Verdict(Advice advice, AdviceOutcome answer, List<String> reasons, List<OfRule> rules) {
+public record Verdict(Advice advice, AdviceOutcome answer, List<String> reasons, List<RuleVerdict> rules) {
 
     public Verdict {
         reasons = List.copyOf(reasons);
@@ -24,6 +24,6 @@ public record Verdict(Advice advice, AdviceOutcome answer, List<String> reasons,
      *
      * @param reason why, a phrase
      */
-    public record OfRule(Said said, AdviceOutcome answer, String reason) {
+    public record RuleVerdict(SavedClaim said, AdviceOutcome answer, String reason) {
     }
 }

@@ -41,7 +41,7 @@ final class Ballot {
     private static Rank voting(List<Claim> claims) {
         Rank highest = null;
         for (Claim claim : claims) {
-            Rank own = claim.author().rank();
+            Rank own = claim.origin().rank();
             if (claim.verb() == Verb.PREFER && (highest == null || own.compareTo(highest) < 0)) {
                 highest = own;
             }
@@ -55,7 +55,7 @@ final class Ballot {
         if (!prefers && claim.verb() != Verb.AVOID) {
             return null;
         }
-        int below = rank == null ? -1 : claim.author().rank().compareTo(rank);
+        int below = rank == null ? -1 : claim.origin().rank().compareTo(rank);
         if (below == 0) {
             return prefers ? this.prefers : avoids;
         }
@@ -145,7 +145,7 @@ final class Ballot {
     private static List<Claim> of(Rank rank, List<Claim> claims) {
         List<Claim> out = new ArrayList<>();
         for (Claim claim : claims) {
-            if (claim.author().rank() == rank) {
+            if (claim.origin().rank() == rank) {
                 out.add(claim);
             }
         }
@@ -248,6 +248,6 @@ final class Ballot {
     }
 
     static long weight(Claim claim) {
-        return claim.author().force().weight();
+        return claim.origin().force().weight();
     }
 }

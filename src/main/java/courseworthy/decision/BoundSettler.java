@@ -6,7 +6,7 @@ import courseworthy.claim.Rank;
 import courseworthy.claim.RuleOrigin;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision.How;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Safe;
 import java.util.ArrayList;
@@ -24,19 +24,19 @@ final class BoundSettler {
 
     private final Topic topic;
     private final List<Claim> taken = new ArrayList<>();
-    private final List<Lost> lost = new ArrayList<>();
+    private final List<LosingClaim> lost = new ArrayList<>();
     private boolean contradicted;
     private FeasibleValues room;
 
     /** Claims of one level weigh the same against those of another. Shipped files, or those of the rider, are one voice. */
-    private record Level(Rank rank, Force force, int sheet) {
-        static Level of(RuleOrigin author) {
-            return new Level(author.rank(), author.force(), author.rank() == Rank.COACH ? author.sheet() : 0);
+    private record PriorityLevel(Rank rank, Force force, int sheet) {
+        static PriorityLevel of(RuleOrigin author) {
+            return new PriorityLevel(author.rank(), author.force(), author.rank() == Rank.COACH ? author.sheet() : 0);
         }
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Level that && rank == that.rank && force == that.force && sheet == that.sheet;
+            return other instanceof PriorityLevel that && rank == that.rank && force == that.force && sheet == that.sheet;
         }
 
         @Override
@@ -52,9 +52,9 @@ final class BoundSettler {
     BoundSettler(Topic topic, FeasibleValues whole, List<Claim> claims) {
         this.topic = topic;
         this.room = whole;
-        Map<Level, List<Claim>> levels = new LinkedHashMap<>();
+        Map<PriorityLevel, List<Claim>> levels = new LinkedHashMap<>();
         for (Claim claim : claims) {
-            Level level = Level.of(claim.author());
+            PriorityLevel level = PriorityLevel.of(claim.origin());
             List<Claim> own = levels.get(level);
             if (own == null) {
                 own = new ArrayList<>();
@@ -62,7 +62,7 @@ final class BoundSettler {
             }
             own.add(claim);
         }
-        for (Map.Entry<Level, List<Claim>> level : levels.entrySet()) {
+        for (Map.Entry<PriorityLevel, List<Claim>> level : levels.entrySet()) {
             take(level.getKey(), level.getValue());
         }
     }
@@ -76,7 +76,7 @@ final class BoundSettler {
         return taken;
     }
 
-    List<Lost> lost() {
+    List<LosingClaim> lost() {
         return lost;
     }
 
@@ -85,7 +85,7 @@ final class BoundSettler {
         return contradicted;
     }
 
-    private void take(Level level, List<Claim> claims) {
+    private void take(PriorityLevel level, List<Claim> claims) {
         if (level.rank() == Rank.LIMIT) {
             for (Claim claim : claims) {
                 take(claim);
@@ -121,7 +121,7 @@ final class BoundSettler {
 
     private void takeIfItLeavesSomething(Claim claim) {
         if (room.narrowed(claim).isEmpty()) {
-            lost.add(new Lost(claim, blockers(FeasibleValues.of(topic).narrowed(claim), taken), How.OVERRULED));
+            lost.add(new LosingClaim(claim, blockers(FeasibleValues.of(topic).narrowed(claim), taken), How.OVERRULED));
         } else {
             take(claim);
         }
@@ -145,7 +145,7 @@ final class BoundSettler {
                 take(bound.getKey());
             } else {
                 contradicted = true;
-                lost.add(new Lost(bound.getKey(), bound.getValue(), How.SET_ASIDE));
+                lost.add(new LosingClaim(bound.getKey(), bound.getValue(), How.SET_ASIDE));
             }
         }
     }
@@ -185,7 +185,7 @@ final class BoundSettler {
     static List<String> ids(List<Claim> claims) {
         Set<String> out = new TreeSet<>();
         for (Claim claim : claims) {
-            out.add(claim.author().rule());
+            out.add(claim.origin().rule());
         }
         return List.copyOf(out);
     }

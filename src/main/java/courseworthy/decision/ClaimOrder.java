@@ -12,7 +12,7 @@ enum ClaimOrder implements Comparator<Claim> {
         @Override
         public int compare(Claim one, Claim other) {
             int by = level(one, other);
-            by = by != 0 ? by : one.author().rule().compareTo(other.author().rule());
+            by = by != 0 ? by : one.origin().rule().compareTo(other.origin().rule());
             by = by != 0 ? by : one.verb().compareTo(other.verb());
             by = by != 0 ? by : Long.compare(one.value(), other.value());
             return by != 0 || one.equals(other) ? by : one.toString().compareTo(other.toString());
@@ -24,7 +24,7 @@ enum ClaimOrder implements Comparator<Claim> {
         @Override
         public int compare(Claim one, Claim other) {
             int by = level(one, other);
-            by = by != 0 ? by : Integer.compare(other.author().sheet(), one.author().sheet());
+            by = by != 0 ? by : Integer.compare(other.origin().sheet(), one.origin().sheet());
             return by != 0 ? by : OUTPUT.compare(one, other);
         }
     },
@@ -62,8 +62,8 @@ enum ClaimOrder implements Comparator<Claim> {
     };
 
     private static int level(Claim one, Claim other) {
-        int by = one.author().rank().compareTo(other.author().rank());
-        return by != 0 ? by : one.author().force().compareTo(other.author().force());
+        int by = one.origin().rank().compareTo(other.origin().rank());
+        return by != 0 ? by : one.origin().force().compareTo(other.origin().force());
     }
 
     private static int tighter(Claim one, Claim other) {

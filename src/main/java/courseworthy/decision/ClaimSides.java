@@ -4,7 +4,7 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision.How;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topic.Kind;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ final class ClaimSides {
     private final List<Claim> nearby;
     private final List<String> idsNearby;
     private final List<Claim> taken = new ArrayList<>();
-    private final List<Lost> lost = new ArrayList<>();
+    private final List<LosingClaim> lost = new ArrayList<>();
 
     ClaimSides(Topic topic, long value, BoundSettler bounds, Ballot ballot) {
         this.topic = topic;
@@ -36,7 +36,7 @@ final class ClaimSides {
         this.nearby = nearby();
         this.idsNearby = BoundSettler.ids(nearby);
         taken.addAll(bounds.taken());
-        for (Lost each : bounds.lost()) {
+        for (LosingClaim each : bounds.lost()) {
             bound(each);
         }
         for (Claim claim : ballot.prefers()) {
@@ -57,7 +57,7 @@ final class ClaimSides {
         return taken;
     }
 
-    List<Lost> lost() {
+    List<LosingClaim> lost() {
         return lost;
     }
 
@@ -77,7 +77,7 @@ final class ClaimSides {
     }
 
     /** A bound that was set aside may be kept to all the same. */
-    private void bound(Lost each) {
+    private void bound(LosingClaim each) {
         if (agreement.met(each.claim())) {
             taken.add(each.claim());
         } else {
@@ -92,8 +92,8 @@ final class ClaimSides {
 
     /** Whether anything of a rank was overruled. */
     boolean overruled(Rank rank) {
-        for (Lost one : lost) {
-            if (one.how() == How.OVERRULED && one.claim().author().rank() == rank) {
+        for (LosingClaim one : lost) {
+            if (one.how() == How.OVERRULED && one.claim().origin().rank() == rank) {
                 return true;
             }
         }
@@ -107,9 +107,9 @@ final class ClaimSides {
         }
         List<String> blockers = blockers(claim.value());
         if (blockers.isEmpty() && sensible(claim.value())) {
-            lost.add(new Lost(claim, against(claim), How.OUTVOTED));
+            lost.add(new LosingClaim(claim, against(claim), How.OUTVOTED));
         } else {
-            lost.add(new Lost(claim, blockers, How.OVERRULED));
+            lost.add(new LosingClaim(claim, blockers, How.OVERRULED));
         }
     }
 
@@ -170,9 +170,9 @@ final class ClaimSides {
         }
         List<String> blockers = BoundSettler.blockers(FeasibleValues.of(topic).without(value), bounds.taken());
         if (blockers.isEmpty()) {
-            lost.add(new Lost(claim, idsNearby, How.OUTVOTED));
+            lost.add(new LosingClaim(claim, idsNearby, How.OUTVOTED));
         } else {
-            lost.add(new Lost(claim, blockers, How.OVERRULED));
+            lost.add(new LosingClaim(claim, blockers, How.OVERRULED));
         }
     }
 
@@ -180,7 +180,7 @@ final class ClaimSides {
         if (agreement.met(claim)) {
             taken.add(claim);
         } else {
-            lost.add(new Lost(claim, against(claim), How.OUTVOTED));
+            lost.add(new LosingClaim(claim, against(claim), How.OUTVOTED));
         }
     }
 }

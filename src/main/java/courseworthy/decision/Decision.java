@@ -23,7 +23,7 @@ import java.util.List;
  * @param lost     claims that it does not meet, by rank, force, id; without a value, all that are no limits
  * @param why      for {@code none possible} and {@code not applicable}, the reason in words; else empty
  */
-public record Decision(Topic topic, Status status, Long value, String label, Consensus consensus, List<Claim> taken, List<Lost> lost,
+public record Decision(Topic topic, Status status, Long value, String label, Consensus consensus, List<Claim> taken, List<LosingClaim> lost,
         String why) {
 
     public Decision {
@@ -80,7 +80,7 @@ public record Decision(Topic topic, Status status, Long value, String label, Con
      * @param by    qualified ids of the rules that prevailed over it, sorted; empty where it lost to nothing in particular
      * @param how   in a word: overruled, outvoted or set aside
      */
-    public record Lost(Claim claim, List<String> by, How how) {
+    public record LosingClaim(Claim claim, List<String> by, How how) {
     }
 
     /** How a claim lost. */
@@ -102,7 +102,7 @@ public record Decision(Topic topic, Status status, Long value, String label, Con
     public Double ceiling() {
         Double least = null;
         for (Claim claim : taken) {
-            if (claim.verb() == Verb.AT_MOST && claim.author().rank() == Rank.LIMIT) {
+            if (claim.verb() == Verb.AT_MOST && claim.origin().rank() == Rank.LIMIT) {
                 double most = topic.resolution().base(claim.value());
                 least = least == null ? most : Double.valueOf(Math.min(least, most));
             }

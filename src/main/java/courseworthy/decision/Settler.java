@@ -4,7 +4,7 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision.How;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.topic.Topic;
@@ -54,7 +54,7 @@ public final class Settler {
             if (bounds) {
                 bounding.add(claim);
             }
-            if (bounds && claim.author().rank() == Rank.LIMIT) {
+            if (bounds && claim.origin().rank() == Rank.LIMIT) {
                 limits.add(claim);
             }
         }
@@ -90,12 +90,12 @@ public final class Settler {
     public static Decision given(Topic topic, List<Claim> claims, long value) {
         Agreement agreement = new Agreement(topic, value);
         List<Claim> taken = new ArrayList<>();
-        List<Lost> lost = new ArrayList<>();
+        List<LosingClaim> lost = new ArrayList<>();
         for (Claim claim : eachOnce(claims)) {
             if (agreement.met(claim)) {
                 taken.add(claim);
             } else {
-                lost.add(new Lost(claim, List.of(), How.SET_ASIDE));
+                lost.add(new LosingClaim(claim, List.of(), How.SET_ASIDE));
             }
         }
         taken.sort(ClaimOrder.OUTPUT);
@@ -104,21 +104,21 @@ public final class Settler {
 
     /** The decision on a topic that does not apply: its claims are kept, unsettled. */
     public static Decision notApplicable(Topic topic, List<Claim> claims, String why) {
-        List<Lost> lost = new ArrayList<>();
+        List<LosingClaim> lost = new ArrayList<>();
         for (Claim claim : claims) {
-            lost.add(new Lost(claim, List.of(), How.SET_ASIDE));
+            lost.add(new LosingClaim(claim, List.of(), How.SET_ASIDE));
         }
         return new Decision(topic, Status.NOT_APPLICABLE, null, "", null, List.of(), inOrder(lost), why);
     }
 
     private static Decision nonePossible(Topic topic, List<Claim> claims, List<Claim> conflict) {
         List<Claim> limits = new ArrayList<>();
-        List<Lost> lost = new ArrayList<>();
+        List<LosingClaim> lost = new ArrayList<>();
         for (Claim claim : claims) {
-            if (claim.author().rank() == Rank.LIMIT) {
+            if (claim.origin().rank() == Rank.LIMIT) {
                 limits.add(claim);
             } else {
-                lost.add(new Lost(claim, BoundSettler.ids(conflict), How.SET_ASIDE));
+                lost.add(new LosingClaim(claim, BoundSettler.ids(conflict), How.SET_ASIDE));
             }
         }
         limits.sort(ClaimOrder.OUTPUT);
@@ -127,7 +127,7 @@ public final class Settler {
 
     private static String inWords(List<Claim> conflict) {
         List<String> parts = conflict.stream().sorted(ClaimOrder.OUTPUT)
-                .map(claim -> says(claim) + " (" + claim.author().rule() + ")").toList();
+                .map(claim -> says(claim) + " (" + claim.origin().rule() + ")").toList();
         return parts.size() == 1
                 ? "This limit leaves nothing: " + parts.get(0) + "."
                 : "These limits leave nothing together: " + String.join("; ", parts) + ".";
@@ -148,10 +148,10 @@ public final class Settler {
             case AT_LEAST, AT_MOST -> topic.kind() != Kind.OPTIONS;
             case AVOID, RULE_OUT -> topic.kind() != Kind.QUANTITY;
             case PREFER -> true;
-            case ONE_OF -> claim.author().rank() == Rank.LIMIT;
+            case ONE_OF -> claim.origin().rank() == Rank.LIMIT;
         };
         if (!allowed || !listed(topic, claim) || !claim.topic().equals(topic)) {
-            throw new IllegalArgumentException(claim.author().rule() + " cannot say " + claim.verb().word() + " " + claim.values()
+            throw new IllegalArgumentException(claim.origin().rule() + " cannot say " + claim.verb().word() + " " + claim.values()
                     + " of " + claim.topic() + " when " + topic + " is settled");
         }
     }
@@ -222,17 +222,17 @@ public final class Settler {
         return 3 * sides.weightFor() >= 2 * sides.weight() ? Consensus.MAJORITY : Consensus.DIVIDED;
     }
 
-    private enum LostOrder implements Comparator<Lost> {
+    private enum LostOrder implements Comparator<LosingClaim> {
         BY_CLAIM;
 
         @Override
-        public int compare(Lost one, Lost other) {
+        public int compare(LosingClaim one, LosingClaim other) {
             return ClaimOrder.OUTPUT.compare(one.claim(), other.claim());
         }
     }
 
-    private static List<Lost> inOrder(List<Lost> lost) {
-        List<Lost> sorted = new ArrayList<>(lost);
+    private static List<LosingClaim> inOrder(List<LosingClaim> lost) {
+        List<LosingClaim> sorted = new ArrayList<>(lost);
         sorted.sort(LostOrder.BY_CLAIM);
         return sorted;
     }

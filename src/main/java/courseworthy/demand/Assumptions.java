@@ -28,7 +28,7 @@ public final class Assumptions {
     }
 
     /**
-     * What was assumed under a fact, as {@link Demands.Assumed} names it.
+     * What was assumed under a fact, as {@link Demands.AssumedInput} names it.
      *
      * @param fact as a rule tests it: a measure, or something of stretches
      */
@@ -41,7 +41,7 @@ public final class Assumptions {
             out.add(GROUND);
         }
         if (measure != null) {
-            demands.assumed().stream().map(Demands.Assumed::what).filter(names(measure)::contains).forEach(out::add);
+            demands.assumed().stream().map(Demands.AssumedInput::what).filter(names(measure)::contains).forEach(out::add);
         }
         return List.copyOf(out);
     }

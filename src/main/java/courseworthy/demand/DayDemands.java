@@ -49,7 +49,7 @@ public final class DayDemands {
      * @param food  whether there is food
      * @param bag   whether a bag of one's own waits there
      */
-    public record Stop(double at, boolean water, boolean food, boolean bag) {
+    public record SupportStop(double at, boolean water, boolean food, boolean bag) {
     }
 
     /**
@@ -95,7 +95,7 @@ public final class DayDemands {
      * @param to    m from the start, over all laps
      * @param carry to leave with, L
      */
-    public record Carried(double from, double to, Range carry) {
+    public record CarriedSpan(double from, double to, Range carry) {
     }
 
     /**
@@ -104,7 +104,7 @@ public final class DayDemands {
      * @param temperature C; null where not known
      * @param height      above sea level, m; null where not known
      */
-    public record Place(Double temperature, Double height) {
+    public record RideEnvironment(Double temperature, Double height) {
     }
 
     /** How long a change takes where that is written, s, by the kind of work. */
@@ -127,12 +127,12 @@ public final class DayDemands {
     }
 
     /** The support points on the way, in order. */
-    public List<Stop> stops() {
-        List<Stop> out = new ArrayList<>();
+    public List<SupportStop> stops() {
+        List<SupportStop> out = new ArrayList<>();
         double whole = estimate.way().length() * on.laps;
         for (Event.Support point : on.event.support()) {
             if (point.at() > 0 && point.at() < whole) {
-                out.add(new Stop(point.at(), point.water(), point.food(), point.bag()));
+                out.add(new SupportStop(point.at(), point.water(), point.food(), point.bag()));
             }
         }
         return out;
@@ -182,10 +182,10 @@ public final class DayDemands {
     }
 
     /** From one place to fill bottles to the next, in order; empty where those are not known. */
-    public List<Carried> carried() {
-        List<Carried> out = new ArrayList<>();
-        for (SupportPoints.Gap gap : support.all()) {
-            out.add(new Carried(gap.from(), gap.to(), gap.carry()));
+    public List<CarriedSpan> carried() {
+        List<CarriedSpan> out = new ArrayList<>();
+        for (SupportPoints.SupportGap gap : support.all()) {
+            out.add(new CarriedSpan(gap.from(), gap.to(), gap.carry()));
         }
         return out;
     }
@@ -233,11 +233,11 @@ public final class DayDemands {
     }
 
     /** How light it is from one moment to another, s from the start. */
-    public record LightSpan(double from, double to, Light light) {
+    public record LightSpan(double from, double to, LightLevel light) {
     }
 
     /** The sun above the horizon, light enough for work outdoors without it, or dark. */
-    public enum Light { DAY, TWILIGHT, NIGHT }
+    public enum LightLevel { DAY, TWILIGHT, NIGHT }
 
     /** How light it is from the start until a moment, s from it, without a gap; empty where date, place or start are not known. */
     public List<LightSpan> light(double until) {
@@ -254,7 +254,7 @@ public final class DayDemands {
         for (double to : moments.subSet(0.0, until + 1)) {
             double middle = (from + to) / 2;
             if (to > from) {
-                out.add(new LightSpan(from, to, civil.dark(middle) ? Light.NIGHT : sun.dark(middle) ? Light.TWILIGHT : Light.DAY));
+                out.add(new LightSpan(from, to, civil.dark(middle) ? LightLevel.NIGHT : sun.dark(middle) ? LightLevel.TWILIGHT : LightLevel.DAY));
             }
             from = to;
         }
@@ -262,19 +262,19 @@ public final class DayDemands {
     }
 
     /** The start. */
-    public Place startPlace() {
-        return new Place(weather.temperature(0, estimate.way().height(0)), on.heightKnown() ? Double.valueOf(on.startHeight()) : null);
+    public RideEnvironment startPlace() {
+        return new RideEnvironment(weather.temperature(0, estimate.way().height(0)), on.heightKnown() ? Double.valueOf(on.startHeight()) : null);
     }
 
     /** Where the tyres are pumped, as far as written; null where nothing is. */
-    public Place pumped() {
-        Event.Pumped written = on.event.plan().pumped();
-        return written == null ? null : new Place(written.temperature(), written.height());
+    public RideEnvironment pumped() {
+        Event.InflationPlace written = on.event.plan().pumped();
+        return written == null ? null : new RideEnvironment(written.temperature(), written.height());
     }
 
     /** Clicks of the fork's rebound, null where not written. */
     public Integer clicks(boolean fork, boolean rebound) {
-        Bike.Damping damping = on.bike.damping();
+        Bike.DampingSettings damping = on.bike.damping();
         return fork ? rebound ? damping.rebound() : damping.compression() : rebound ? damping.shockRebound() : damping.shockCompression();
     }
 

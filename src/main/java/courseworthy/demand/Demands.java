@@ -19,10 +19,10 @@ public final class Demands {
     /** By the measures' positions, null where unknown: every row of every sheet looks here. */
     private final MeasureValue[] byPosition;
     private final List<StretchFacts> stretches;
-    private final List<Assumed> assumed;
+    private final List<AssumedInput> assumed;
     private final EstimatedRide estimated;
     private final Occasion occasion;
-    private final AtHand atHand;
+    private final SetAsideMeasures atHand;
 
     /**
      * The bike at hand beside the bike that is called.
@@ -31,8 +31,8 @@ public final class Demands {
      * @param setAside figures that do not hold, since another kind is called
      * @param choosing what is asked for on the bike at hand, by which the kind is chosen; null where that is the same
      */
-    private record AtHand(Long kind, Map<Measure, MeasureValue> setAside, Demands choosing) {
-        static final AtHand ANY = new AtHand(null, Map.of(), null);
+    private record SetAsideMeasures(Long kind, Map<Measure, MeasureValue> setAside, Demands choosing) {
+        static final SetAsideMeasures ANY = new SetAsideMeasures(null, Map.of(), null);
     }
 
     /**
@@ -41,31 +41,31 @@ public final class Demands {
      * @param what  in words
      * @param value with its unit, in words
      */
-    public record Assumed(String what, String value) {
+    public record AssumedInput(String what, String value) {
     }
 
-    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed) {
+    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<AssumedInput> assumed) {
         this(values, stretches, assumed, null);
     }
 
     /** @param estimated what lies behind the measures, null where they were not surveyed */
-    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated) {
+    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<AssumedInput> assumed, EstimatedRide estimated) {
         this(values, stretches, assumed, estimated, Occasion.UNKNOWN);
     }
 
     /** @param occasion whose day it is, and which */
-    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated, Occasion occasion) {
-        this(values, stretches, assumed, estimated, occasion, AtHand.ANY);
+    public Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<AssumedInput> assumed, EstimatedRide estimated, Occasion occasion) {
+        this(values, stretches, assumed, estimated, occasion, SetAsideMeasures.ANY);
     }
 
-    private Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated, Occasion occasion,
-            AtHand atHand) {
+    private Demands(Map<Measure, MeasureValue> values, List<StretchFacts> stretches, List<AssumedInput> assumed, EstimatedRide estimated, Occasion occasion,
+            SetAsideMeasures atHand) {
         this(put(values, new MeasureValue[MEASURES.length]), List.copyOf(stretches), List.copyOf(assumed), estimated, occasion, atHand);
     }
 
     /** @param byPosition which nobody else changes */
-    private Demands(MeasureValue[] byPosition, List<StretchFacts> stretches, List<Assumed> assumed, EstimatedRide estimated, Occasion occasion,
-            AtHand atHand) {
+    private Demands(MeasureValue[] byPosition, List<StretchFacts> stretches, List<AssumedInput> assumed, EstimatedRide estimated, Occasion occasion,
+            SetAsideMeasures atHand) {
         this.byPosition = byPosition;
         this.atHand = atHand;
         this.stretches = stretches;
@@ -104,7 +104,7 @@ public final class Demands {
         return stretches;
     }
 
-    public List<Assumed> assumed() {
+    public List<AssumedInput> assumed() {
         return assumed;
     }
 
@@ -122,7 +122,7 @@ public final class Demands {
      * These demands with some measures changed or added. What the kind of bike is chosen by changes with them, but for what differs there.
      */
     public Demands with(Map<Measure, MeasureValue> changes) {
-        return other(put(changes, byPosition.clone()), new AtHand(atHand.kind, atHand.setAside, choosingWith(changes)));
+        return other(put(changes, byPosition.clone()), new SetAsideMeasures(atHand.kind, atHand.setAside, choosingWith(changes)));
     }
 
     private Demands choosingWith(Map<Measure, MeasureValue> changes) {
@@ -146,7 +146,7 @@ public final class Demands {
         return other(left, atHand);
     }
 
-    private Demands other(MeasureValue[] others, AtHand bike) {
+    private Demands other(MeasureValue[] others, SetAsideMeasures bike) {
         return new Demands(others, stretches, assumed, estimated, occasion, bike);
     }
 
@@ -154,12 +154,12 @@ public final class Demands {
 
     /** These demands, whose figures of the bike belong to one kind. @param kind as the topic bike writes it; null where none is known */
     Demands ofBike(String kind) {
-        return kind == null ? this : other(byPosition, new AtHand((long) Measure.BIKE_AT_HAND.scale().words().indexOf(kind), Map.of(), null));
+        return kind == null ? this : other(byPosition, new SetAsideMeasures((long) Measure.BIKE_AT_HAND.scale().words().indexOf(kind), Map.of(), null));
     }
 
     /** These demands of a ride on a bike that was called by what was asked for on the bike at hand. */
     public Demands chosenBy(Demands choosing) {
-        return other(byPosition, new AtHand(atHand.kind, atHand.setAside, choosing));
+        return other(byPosition, new SetAsideMeasures(atHand.kind, atHand.setAside, choosing));
     }
 
     /** What the kind of bike was chosen by; null where that is what is asked for here. */
@@ -186,7 +186,7 @@ public final class Demands {
     private Demands withFiguresOfTheBike() {
         for (Measure measure : atHand.setAside.keySet()) {
             if (!known(measure)) {
-                return other(put(atHand.setAside, byPosition.clone()), new AtHand(atHand.kind, Map.of(), atHand.choosing));
+                return other(put(atHand.setAside, byPosition.clone()), new SetAsideMeasures(atHand.kind, Map.of(), atHand.choosing));
             }
         }
         return this;
@@ -204,7 +204,7 @@ public final class Demands {
                 same = false;
             }
         }
-        return same ? this : other(left, new AtHand(atHand.kind, aside, atHand.choosing));
+        return same ? this : other(left, new SetAsideMeasures(atHand.kind, aside, atHand.choosing));
     }
 
     /** Whether figures of the bike at hand are written that do not hold, since another kind is called. */
@@ -218,6 +218,6 @@ public final class Demands {
         for (Measure measure : DERIVED) {
             out[measure.ordinal()] = null;
         }
-        return other(out, new AtHand(atHand.kind, Map.of(), atHand.choosing));
+        return other(out, new SetAsideMeasures(atHand.kind, Map.of(), atHand.choosing));
     }
 }

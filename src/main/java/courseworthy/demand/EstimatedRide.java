@@ -14,15 +14,15 @@ import java.util.List;
  * @param aero     where aero extensions can be used
  * @param day      what the day brings along the way
  */
-public record EstimatedRide(RideEstimate estimate, List<Piece> pieces, Double easiest, Range sprint, ExtensionUse aero, DayDemands day) {
+public record EstimatedRide(RideEstimate estimate, List<RidePiece> pieces, Double easiest, Range sprint, ExtensionUse aero, DayDemands day) {
 
     public EstimatedRide {
         pieces = List.copyOf(pieces);
     }
 
     /** The piece of a kind, or null where it is not known. */
-    public Piece piece(Kind kind) {
-        for (Piece piece : pieces) {
+    public RidePiece piece(Kind kind) {
+        for (RidePiece piece : pieces) {
             if (piece.kind == kind) {
                 return piece;
             }
@@ -56,6 +56,6 @@ public record EstimatedRide(RideEstimate estimate, List<Piece> pieces, Double ea
      * @param length   m
      * @param power    what is pedalled there on the last lap, as tired as the hour finds the rider, W
      */
-    public record Piece(Kind kind, Range gradient, double middle, double length, Range power) {
+    public record RidePiece(Kind kind, Range gradient, double middle, double length, Range power) {
     }
 }

@@ -53,7 +53,7 @@ final class GearDemands {
     private final DiscretisedCourse way;
     private final double density;
     private final Steepness steepness;
-    private final Needed whereSteepest;
+    private final NeededRatio whereSteepest;
     private final Range atSpeed;
 
     GearDemands(SurveyAssumptions on, RideEstimate estimate, Steepness steepness) {
@@ -85,25 +85,25 @@ final class GearDemands {
      * Where the easiest gear is asked for, m from the start of a lap: where it is steepest, or on a long climb. Null where no gradient is known.
      */
     Double easiestAt() {
-        Needed sustained = sustained();
-        Needed easiest = sustained == null ? whereSteepest : easier(sustained, whereSteepest == null ? sustained : whereSteepest);
+        NeededRatio sustained = sustained();
+        NeededRatio easiest = sustained == null ? whereSteepest : easier(sustained, whereSteepest == null ? sustained : whereSteepest);
         return easiest == null ? null : Double.valueOf(easiest.middle);
     }
 
     /** A ratio that is needed, and where: m from the start of a lap. */
-    private record Needed(Range ratio, double middle) {
+    private record NeededRatio(Range ratio, double middle) {
     }
 
-    private Needed needed() {
-        Needed needed = null;
+    private NeededRatio needed() {
+        NeededRatio needed = null;
         for (Steepness.Steepest place : steepness.places(100)) {
             Range ratio = ratio(surge(steepness.endOfPart(place.middle()), SURGE, MOST_SURGE), place);
-            needed = easier(needed, new Needed(ratio, place.middle()));
+            needed = easier(needed, new NeededRatio(ratio, place.middle()));
         }
         return needed;
     }
 
-    private static Needed easier(Needed one, Needed other) {
+    private static NeededRatio easier(NeededRatio one, NeededRatio other) {
         return one == null || other.ratio.mid() < one.ratio.mid() ? other : one;
     }
 
@@ -126,16 +126,16 @@ final class GearDemands {
      * climb were picked out by its foot and top.
      */
     Range onTheLastClimb() {
-        Needed sustained = sustained();
+        NeededRatio sustained = sustained();
         return sustained == null ? null : sustained.ratio;
     }
 
-    private Needed sustained() {
-        Needed needed = null;
+    private NeededRatio sustained() {
+        NeededRatio needed = null;
         for (Steepness.Steepest climb : steepness.sustained(SUSTAINED)) {
             if (climb.gradient().mid() >= Climbs.LEAST_GRADIENT) {
                 Range ratio = ratio(powerAtTheTop(steepness.endOfPart(climb.middle())), climb);
-                needed = easier(needed, new Needed(ratio, climb.middle()));
+                needed = easier(needed, new NeededRatio(ratio, climb.middle()));
             }
         }
         return needed;
@@ -204,7 +204,7 @@ final class GearDemands {
 
     /** What may push, m/s at the rider's height: none, half and all of the forecast's wind, by the hour that of the windiest. */
     private Range tailwind() {
-        RideAssumptions.Weather weather = estimate.basis().weather();
+        RideAssumptions.WeatherAssumptions weather = estimate.basis().weather();
         double most = weather.mostAtRider(estimate.total().mid());
         return weather.windKnown() ? new Range(0, most / 2, most) : SOME_TAILWIND;
     }

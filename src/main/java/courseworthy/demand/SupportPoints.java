@@ -33,7 +33,7 @@ final class SupportPoints {
     private final WeatherDemands weather;
     private final SweatRate sweat;
     private final double slower;
-    private final List<Gap> gaps;
+    private final List<SupportGap> gaps;
 
     SupportPoints(SurveyAssumptions on, RideEstimate estimate, WeatherDemands weather) {
         this.on = on;
@@ -52,7 +52,7 @@ final class SupportPoints {
      * @param time  riding, the middle estimate as low end and the slow one as middle, s
      * @param carry water to leave with, L
      */
-    record Gap(double from, double to, Range time, Range carry) {
+    record SupportGap(double from, double to, Range time, Range carry) {
     }
 
     /** Notes down what is assumed of temperature and taps. */
@@ -73,7 +73,7 @@ final class SupportPoints {
     /** The longest riding time over a gap, s; null where places to fill bottles are not known. */
     Range longestTime() {
         Range longest = gaps.isEmpty() ? null : Range.exact(0);
-        for (Gap gap : gaps) {
+        for (SupportGap gap : gaps) {
             longest = gap.time().mid() > longest.mid() ? gap.time() : longest;
         }
         return longest;
@@ -82,7 +82,7 @@ final class SupportPoints {
     /** The most water that a gap asks for, L; null where places to fill bottles are not known. */
     Range mostWater() {
         Range most = gaps.isEmpty() ? null : Range.exact(0);
-        for (Gap gap : gaps) {
+        for (SupportGap gap : gaps) {
             Range other = gap.carry();
             most = new Range(Math.max(most.low(), other.low()), Math.max(most.mid(), other.mid()), Math.max(most.high(), other.high()));
         }
@@ -95,7 +95,7 @@ final class SupportPoints {
     }
 
     /** The gaps in order; empty where places to fill bottles are not known. */
-    List<Gap> all() {
+    List<SupportGap> all() {
         return gaps;
     }
 
@@ -133,7 +133,7 @@ final class SupportPoints {
     /** Water to start with where no tap is known: for the first two hours of the slow estimate, or all of a shorter ride. */
     private Range toAnUnknownTap() {
         double[] sum = new double[3];
-        Loss loss = new Loss();
+        WaterLoss loss = new WaterLoss();
         double slow = 0;
         double before = 0;
         for (int step = 0; step < estimate.way().size() && slow < UNKNOWN_TAP; step++) {
@@ -149,9 +149,9 @@ final class SupportPoints {
                 balance[2].have(sum[2] * slower, hours)).times(FluidBalance.RESERVE));
     }
 
-    private List<Gap> gaps(List<Double> places) {
-        List<Gap> out = new ArrayList<>();
-        Loss loss = new Loss();
+    private List<SupportGap> gaps(List<Double> places) {
+        List<SupportGap> out = new ArrayList<>();
+        WaterLoss loss = new WaterLoss();
         FluidBalance least = new FluidBalance(on.riderMass.mid());
         FluidBalance likely = new FluidBalance(on.riderMass.mid());
         FluidBalance most = new FluidBalance(on.riderMass.mid());
@@ -165,7 +165,7 @@ final class SupportPoints {
             double slow = mid * slower;
             Range carry = Range.around(least.have(lost.low(), mid / HOUR), likely.have(lost.mid() * slower, slow / HOUR),
                     most.have(lost.high() * slower, slow / HOUR)).times(FluidBalance.RESERVE);
-            out.add(new Gap(from, to, new Range(mid, slow, slow), atLeastABottle(carry)));
+            out.add(new SupportGap(from, to, new Range(mid, slow, slow), atLeastABottle(carry)));
             from = to;
         }
         return out;
@@ -176,7 +176,7 @@ final class SupportPoints {
     }
 
     /** Adds sweat up along the way, so that heat counts where and when it is met. */
-    private final class Loss {
+    private final class WaterLoss {
         private int at;
         private double from;
         private double before;

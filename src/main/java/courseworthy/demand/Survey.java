@@ -57,8 +57,8 @@ public final class Survey {
     }
 
     /** The steep pieces that are known, and the last long climb. */
-    private static List<EstimatedRide.Piece> pieces(Steepness steepness, Climbs.Climb lastLong, GearDemands gears) {
-        List<EstimatedRide.Piece> out = new ArrayList<>();
+    private static List<EstimatedRide.RidePiece> pieces(Steepness steepness, Climbs.Climb lastLong, GearDemands gears) {
+        List<EstimatedRide.RidePiece> out = new ArrayList<>();
         piece(out, EstimatedRide.Kind.RAMP, 20, steepness.rampPlace(), gears);
         piece(out, EstimatedRide.Kind.HUNDRED, 100, steepness.over(100), gears);
         piece(out, EstimatedRide.Kind.FIVE_HUNDRED, 500, steepness.over(500), gears);
@@ -71,9 +71,9 @@ public final class Survey {
         return out;
     }
 
-    private static void piece(List<EstimatedRide.Piece> out, EstimatedRide.Kind kind, double length, Steepness.Steepest place, GearDemands gears) {
+    private static void piece(List<EstimatedRide.RidePiece> out, EstimatedRide.Kind kind, double length, Steepness.Steepest place, GearDemands gears) {
         if (place != null) {
-            out.add(new EstimatedRide.Piece(kind, place.gradient(), place.middle(), length, gears.power(kind, place.middle(), length)));
+            out.add(new EstimatedRide.RidePiece(kind, place.gradient(), place.middle(), length, gears.power(kind, place.middle(), length)));
         }
     }
 

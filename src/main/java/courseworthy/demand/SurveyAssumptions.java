@@ -4,7 +4,7 @@ import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
 import courseworthy.course.Stretch;
-import courseworthy.demand.Demands.Assumed;
+import courseworthy.demand.Demands.AssumedInput;
 import courseworthy.event.Event;
 import courseworthy.event.WeatherHour;
 import courseworthy.ride.Air;
@@ -95,7 +95,7 @@ final class SurveyAssumptions {
     /** Seconds after midnight, local. */
     final int start;
 
-    private final List<Assumed> assumed = new ArrayList<>();
+    private final List<AssumedInput> assumed = new ArrayList<>();
 
     SurveyAssumptions(Course course, Rider rider, Event event, Bike atHand, BikeKind ridden) {
         this.course = course;
@@ -128,11 +128,11 @@ final class SurveyAssumptions {
 
     /** Notes down something that is not written and is therefore assumed. */
     void assume(String what, String value) {
-        assumed.add(new Assumed(what, value));
+        assumed.add(new AssumedInput(what, value));
     }
 
     /** What was assumed so far, in the order in which it was needed. */
-    List<Assumed> assumed() {
+    List<AssumedInput> assumed() {
         return assumed;
     }
 
@@ -273,7 +273,7 @@ final class SurveyAssumptions {
         assumeIf(forecast.going() == null, rained() ? "going when the hours of the forecast begin" : "going, for the estimate of time", "dry");
         assumeIf(meanTemperature() == null, "temperature, for the density of air", number(TEMPERATURE, 0) + " C");
         assumeIf(!windKnown(), "wind, for the estimate of time", "none (to 3 m/s)");
-        return new RideAssumptions(kind, startLineMass, dragArea(), new RideAssumptions.Pacing(hourPower, intensity(), training), skill, wetness(), laps, points(),
+        return new RideAssumptions(kind, startLineMass, dragArea(), new RideAssumptions.PacingRanges(hourPower, intensity(), training), skill, wetness(), laps, points(),
                 climbingKnown ? climbing() : ASSUMED_CLIMBING, weather());
     }
 
@@ -287,15 +287,15 @@ final class SurveyAssumptions {
                 (lap.ascentRange().high() + lap.descentRange().high()) / lap.total());
     }
 
-    private RideAssumptions.Weather weather() {
+    private RideAssumptions.WeatherAssumptions weather() {
         Event.Forecast forecast = event.forecast();
-        Event.Air air = forecast.air();
+        Event.AirConditions air = forecast.air();
         Double mean = meanTemperature();
         HourlyWeather hourly = hourly();
         double wind = hourly != null && hourly.hasWind() ? hourly.meanWind(0, until(hourly)) : forecast.wind() == null ? 0 : forecast.wind();
         double from = hourly != null && hourly.hasWind() && hourly.hasDirection() ? hourly.meanFrom(0, until(hourly))
                 : forecast.from() == null ? Double.NaN : Math.toRadians(forecast.from());
-        return new RideAssumptions.Weather(mean == null ? TEMPERATURE : mean, startHeight(), windKnown(), wind, from, hours(), humidity(),
+        return new RideAssumptions.WeatherAssumptions(mean == null ? TEMPERATURE : mean, startHeight(), windKnown(), wind, from, hours(), humidity(),
                 air.pressure() == null ? Air.STANDARD_PRESSURE : air.pressure(), air.pressure() != null, hourly);
     }
 
@@ -329,7 +329,7 @@ final class SurveyAssumptions {
         }
         Double low = event.forecast().low();
         boolean dew = event.forecast().high() != null && low != null;
-        return written != null ? written : dew ? Air.saturationPressure(low) / Air.saturationPressure(meanTemperature()) : RideAssumptions.Weather.HUMIDITY;
+        return written != null ? written : dew ? Air.saturationPressure(low) / Air.saturationPressure(meanTemperature()) : RideAssumptions.WeatherAssumptions.HUMIDITY;
     }
 
     /** The temperature by the hour, where both its ends are forecast. */

@@ -23,7 +23,7 @@ public final class AvailableValues {
     }
 
     /** Collects values; those that are equal share their texts. */
-    static final class Collecting {
+    static final class ValueAccumulator {
         private final SortedMap<Long, Set<String>> labelled = new TreeMap<>();
 
         void add(long value, String label) {

@@ -15,7 +15,7 @@ import java.util.List;
  * @param failed  those that did not come out as expected, in the order written
  * @param missing what no case touches, in the order of the rows; null where it was not asked for
  */
-public record CaseResults(Sheet sheet, List<Sheet> beside, int rows, int cases, List<Failed> failed, List<Missing> missing) {
+public record CaseResults(Sheet sheet, List<Sheet> beside, int rows, int cases, List<FailedCase> failed, List<MissingCase> missing) {
 
     /** The sheets in force, the one that was tried last. */
     public List<Sheet> sheets() {
@@ -33,7 +33,7 @@ public record CaseResults(Sheet sheet, List<Sheet> beside, int rows, int cases, 
      * @param sentence    what is the case
      * @param differences what is otherwise, each in one line
      */
-    public record Failed(SourceLocation where, String rule, String sentence, List<String> differences) {
+    public record FailedCase(SourceLocation where, String rule, String sentence, List<String> differences) {
     }
 
     /**
@@ -44,6 +44,6 @@ public record CaseResults(Sheet sheet, List<Sheet> beside, int rows, int cases, 
      * @param what    what is not touched
      * @param lacking the case that would
      */
-    public record Missing(SourceLocation where, String rule, String what, String lacking) {
+    public record MissingCase(SourceLocation where, String rule, String what, String lacking) {
     }
 }

@@ -1,7 +1,7 @@
 package courseworthy.engine;
 
-import courseworthy.engine.CaseResults.Failed;
-import courseworthy.engine.CaseResults.Missing;
+import courseworthy.engine.CaseResults.FailedCase;
+import courseworthy.engine.CaseResults.MissingCase;
 import courseworthy.sheet.ConditionMutants;
 import courseworthy.sheet.ConditionTrace;
 import courseworthy.sheet.OutputMutants;
@@ -41,16 +41,16 @@ public final class CaseRunner {
     }
 
     /** What is otherwise than a case says; null where nothing is. */
-    public static Failed failed(Row row, RuleCase one) {
+    public static FailedCase failed(Row row, RuleCase one) {
         Stage stage = one.facts().after(row.condition().layer());
         if (row.condition().on(stage) == Truth.TRUE == one.fires()) {
             RowOutput output = RowOutput.of(row, one.facts());
-            return !one.fires() || one.met(output) ? null : new Failed(one.where(), one.rule(), one.sentence(), differences(one, output));
+            return !one.fires() || one.met(output) ? null : new FailedCase(one.where(), one.rule(), one.sentence(), differences(one, output));
         }
         List<String> differences = new ArrayList<>();
         differences.add("must " + (one.fires() ? "apply, but does not" : "not apply, but does"));
         differences.addAll(lines(row, stage));
-        return new Failed(one.where(), one.rule(), one.sentence(), differences);
+        return new FailedCase(one.where(), one.rule(), one.sentence(), differences);
     }
 
     /** What a row gives otherwise than a case expects, each in one line. */
@@ -94,8 +94,8 @@ public final class CaseRunner {
     }
 
     /** What of a row none of the situations touches: it speaking, it staying silent, each boundary, option and condition. */
-    public static List<Missing> missing(Row row, List<Touch> touches) {
-        List<Missing> out = new ArrayList<>();
+    public static List<MissingCase> missing(Row row, List<Touch> touches) {
+        List<MissingCase> out = new ArrayList<>();
         boolean fires = touches.stream().anyMatch(Touch::fires);
         boolean silent = touches.stream().anyMatch(touch -> !touch.fires());
         boolean always = row.condition().parts().isEmpty();
@@ -104,7 +104,7 @@ public final class CaseRunner {
             out.add(missing(row, what, touches.isEmpty() ? "cases under fires and silent" : fires ? "a silent case" : "a firing case"));
             return out;
         }
-        for (ConditionMutants.Mutant mutant : ConditionMutants.of(row.condition())) {
+        for (ConditionMutants.ConditionMutant mutant : ConditionMutants.of(row.condition())) {
             if (!noticed(row, mutant, touches)) {
                 out.add(missing(row, "no case notices " + mutant.what(), mutant.lacking()));
             }
@@ -114,7 +114,7 @@ public final class CaseRunner {
     }
 
     /** What of that which a row gives could be otherwise, and no case would notice. */
-    static List<Missing> missingOutput(Row row, List<Touch> touches) {
+    static List<MissingCase> missingOutput(Row row, List<Touch> touches) {
         List<RuleCase> expected = touches.stream().map(Touch::expected).filter(Objects::nonNull).filter(RuleCase::fires).toList();
         Situation facts = touches.stream().filter(Touch::fires).map(Touch::facts).findFirst().orElse(Situation.NONE);
         List<String> unknown = RowOutput.unknown(row, facts);
@@ -123,8 +123,8 @@ public final class CaseRunner {
         if (expected.isEmpty()) {
             return List.of(missing(row, "no case has what it says", lacking));
         }
-        List<Missing> out = new ArrayList<>();
-        for (OutputMutants.Mutant mutant : OutputMutants.of(row)) {
+        List<MissingCase> out = new ArrayList<>();
+        for (OutputMutants.OutputMutant mutant : OutputMutants.of(row)) {
             if (expected.stream().allMatch(one -> one.met(RowOutput.of(mutant.row(), one.facts())))) {
                 out.add(missing(row, "no case notices " + mutant.what(), lacking));
             }
@@ -132,7 +132,7 @@ public final class CaseRunner {
         return out;
     }
 
-    private static boolean noticed(Row row, ConditionMutants.Mutant mutant, List<Touch> touches) {
+    private static boolean noticed(Row row, ConditionMutants.ConditionMutant mutant, List<Touch> touches) {
         int layer = row.condition().layer();
         for (Touch touch : touches) {
             if (mutant.condition().on(touch.facts().after(layer)) == Truth.TRUE != touch.fires()) {
@@ -142,7 +142,7 @@ public final class CaseRunner {
         return false;
     }
 
-    private static Missing missing(Row row, String what, String lacking) {
-        return new Missing(row.author().where(), row.author().rule(), what, lacking);
+    private static MissingCase missing(Row row, String what, String lacking) {
+        return new MissingCase(row.origin().where(), row.origin().rule(), what, lacking);
     }
 }

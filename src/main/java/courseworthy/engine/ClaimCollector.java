@@ -19,7 +19,7 @@ import java.util.Set;
 /** Where rules of the network are heard while they fire: rows with what they have to say, joins with their limits. */
 public final class ClaimCollector {
 
-    private final ClaimEmitter speaker = new ClaimEmitter();
+    private final ClaimEmitter emitter = new ClaimEmitter();
     private final Map<String, RuleOrigin> joins;
     private final Set<Row> spoke = Collections.newSetFromMap(new IdentityHashMap<>());
 
@@ -29,28 +29,28 @@ public final class ClaimCollector {
 
     void row(Row row, Stage stage) {
         spoke.add(row);
-        speaker.speak(row, stage);
+        emitter.speak(row, stage);
     }
 
     /** A limit on a topic that comes from others: a bound, kept within what is sensible. */
     public void bound(String rule, String topic, Verb verb, long value, String written, SettledTopicFact... because) {
         Topic on = Topics.of(topic);
         long within = Math.max(on.least(), Math.min(on.most(), value));
-        speaker.say(Claim.of(author(rule), on, verb, within, written, grounds(because)));
+        emitter.say(Claim.of(origin(rule), on, verb, within, written, grounds(because)));
     }
 
     /** A limit on a topic that comes from others: an option that is not possible. */
     public void ruleOut(String rule, String topic, String option, SettledTopicFact... because) {
         Topic on = Topics.of(topic);
-        speaker.say(Claim.of(author(rule), on, Verb.RULE_OUT, on.option(option), option, grounds(because)));
+        emitter.say(Claim.of(origin(rule), on, Verb.RULE_OUT, on.option(option), option, grounds(because)));
     }
 
     /** A limit on a topic that comes from others: only these values exist. */
     public void exist(String rule, String topic, AvailableValues values, String written, SettledTopicFact... because) {
-        speaker.say(new Claim(author(rule), Topics.of(topic), Verb.ONE_OF, values.values(), values.labels(), written, grounds(because)));
+        emitter.say(new Claim(origin(rule), Topics.of(topic), Verb.ONE_OF, values.values(), values.labels(), written, grounds(because)));
     }
 
-    private RuleOrigin author(String rule) {
+    private RuleOrigin origin(String rule) {
         RuleOrigin author = joins.get(rule);
         if (author == null) {
             throw new IllegalStateException("a join without its author: " + rule);
@@ -70,7 +70,7 @@ public final class ClaimCollector {
         return spoke.contains(row);
     }
 
-    ClaimEmitter speaker() {
-        return speaker;
+    ClaimEmitter emitter() {
+        return emitter;
     }
 }

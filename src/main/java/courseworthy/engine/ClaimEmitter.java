@@ -25,17 +25,17 @@ final class ClaimEmitter {
 
     private List<Claim> claims = new ArrayList<>();
     private List<Task> tasks = new ArrayList<>();
-    private final Map<String, Muted> muted = new HashMap<>();
+    private final Map<String, UndeterminedNote> muted = new HashMap<>();
 
     /** A rule that could not tell. What it is on and what it wants is kept as it came, and joined only where it comes again. */
-    private static final class Muted {
-        private final RuleOrigin author;
+    private static final class UndeterminedNote {
+        private final RuleOrigin origin;
         private Collection<String> topics;
         private Collection<String> wanting;
         private final List<Saying> sayings;
 
-        Muted(Row row, Collection<String> topics, Collection<String> wanting) {
-            this.author = row.author();
+        UndeterminedNote(Row row, Collection<String> topics, Collection<String> wanting) {
+            this.origin = row.origin();
             this.sayings = row.sayings();
             this.topics = topics;
             this.wanting = wanting;
@@ -62,17 +62,17 @@ final class ClaimEmitter {
         }
         if (row.task() != null && row.condition().layer() == stage.layer()) {
             Task task = row.task();
-            tasks.add(new Task(task.author(), task.what(), task.find(), task.due(), task.needs(), task.critical(), task.part(),
+            tasks.add(new Task(task.origin(), task.what(), task.find(), task.due(), task.needs(), task.critical(), task.part(),
                     task.after(), List.copyOf(grounds)));
         }
     }
 
     private void say(Row row, Saying saying, Stage stage, List<TestedFact> grounds) {
-        if (saying.worth() instanceof Saying.Literal literal) {
-            claims.add(Claim.of(row.author(), saying.topic(), saying.verb(), literal.value(), saying.written(), grounds));
+        if (saying.source() instanceof Saying.Literal literal) {
+            claims.add(Claim.of(row.origin(), saying.topic(), saying.verb(), literal.value(), saying.written(), grounds));
             return;
         }
-        Saying.Times times = (Saying.Times) saying.worth();
+        Saying.Times times = (Saying.Times) saying.source();
         MeasureValue value = stage.demands().get(times.measure());
         if (value == null) {
             mute(row, List.of(saying.topic().name()), Set.of(times.measure().written()));
@@ -80,7 +80,7 @@ final class ClaimEmitter {
         }
         List<TestedFact> with = new ArrayList<>(grounds);
         with.add(TestedFacts.of(times.measure(), value.mid(), "", true, false));
-        claims.add(Claim.of(row.author(), saying.topic(), saying.verb(), times.on(saying.topic(), value.mid()), saying.written(), with));
+        claims.add(Claim.of(row.origin(), saying.topic(), saying.verb(), times.on(saying.topic(), value.mid()), saying.written(), with));
     }
 
     /** Notes a row whose condition does not hold, where that is for want of knowledge. */
@@ -100,9 +100,9 @@ final class ClaimEmitter {
     }
 
     private void mute(Row row, List<String> topics, Set<String> wanting) {
-        Muted about = muted.get(row.author().rule());
+        UndeterminedNote about = muted.get(row.origin().rule());
         if (about == null) {
-            muted.put(row.author().rule(), new Muted(row, topics, wanting));
+            muted.put(row.origin().rule(), new UndeterminedNote(row, topics, wanting));
         } else {
             about.join(topics, wanting);
         }
@@ -121,13 +121,13 @@ final class ClaimEmitter {
     }
 
     /** Those that could not tell, by id. */
-    List<UndeterminedRule> untold() {
+    List<UndeterminedRule> undetermined() {
         String[] ids = muted.keySet().toArray(new String[0]);
         Arrays.sort(ids);
         List<UndeterminedRule> out = new ArrayList<>(ids.length);
         for (String id : ids) {
-            Muted about = muted.get(id);
-            out.add(new UndeterminedRule(about.author, List.copyOf(about.topics), List.copyOf(about.wanting), about.sayings));
+            UndeterminedNote about = muted.get(id);
+            out.add(new UndeterminedRule(about.origin, List.copyOf(about.topics), List.copyOf(about.wanting), about.sayings));
         }
         return out;
     }

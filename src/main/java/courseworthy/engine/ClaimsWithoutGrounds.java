@@ -30,9 +30,9 @@ public final class ClaimsWithoutGrounds {
     }
 
     private static void claim(Row row, Saying saying, Stage stage, List<Claim> out) {
-        if (saying.worth() instanceof Saying.Literal literal) {
+        if (saying.source() instanceof Saying.Literal literal) {
             out.add(of(row, saying, literal.value()));
-        } else if (saying.worth() instanceof Saying.Times times) {
+        } else if (saying.source() instanceof Saying.Times times) {
             MeasureValue value = stage.demands().get(times.measure());
             if (value != null) {
                 out.add(of(row, saying, times.on(saying.topic(), value.mid())));
@@ -41,6 +41,6 @@ public final class ClaimsWithoutGrounds {
     }
 
     private static Claim of(Row row, Saying saying, long value) {
-        return Claim.of(row.author(), saying.topic(), saying.verb(), value, saying.written(), List.of());
+        return Claim.of(row.origin(), saying.topic(), saying.verb(), value, saying.written(), List.of());
     }
 }

@@ -81,8 +81,8 @@ public final class DroolsRules implements RuleSet {
         Map<Rank, Global<ClaimCollector>> globals = new EnumMap<>(Rank.class);
         Set<String> names = new HashSet<>();
         for (Row row : rows) {
-            if (!names.add(row.author().rule())) {
-                throw new IllegalArgumentException("two rows " + row.author().rule());
+            if (!names.add(row.origin().rule())) {
+                throw new IllegalArgumentException("two rows " + row.origin().rule());
             }
         }
         if (rows.size() >= MANY) {
@@ -92,7 +92,7 @@ public final class DroolsRules implements RuleSet {
             return model;
         }
         for (Row row : rows) {
-            Global<ClaimCollector> heard = globals.computeIfAbsent(row.author().rank(), rank -> global(rank, model));
+            Global<ClaimCollector> heard = globals.computeIfAbsent(row.origin().rank(), rank -> global(rank, model));
             for (int layer : row.layers()) {
                 model.addRule(ruleOf(row, layer, heard));
             }
@@ -102,12 +102,12 @@ public final class DroolsRules implements RuleSet {
 
     private static Rule ruleOf(RuleIndexBucket bundle, Global<ClaimCollector> heard) {
         Variable<StageFact> stage = declarationOf(StageFact.class, "stage");
-        AtLayer at = new AtLayer(bundle.layer());
+        LayerTest at = new LayerTest(bundle.layer());
         MayHold may = new MayHold(bundle);
         PatternDef<StageFact> pattern = pattern(stage);
         pattern.expr(at.getExpressionHash(), at);
         pattern.expr(may.getExpressionHash(), may);
-        return rule(PACKAGE + bundle.rank().word(), bundle.name()).build(pattern, on(stage, heard).execute(new SpeakTogether(bundle)));
+        return rule(PACKAGE + bundle.rank().word(), bundle.name()).build(pattern, on(stage, heard).execute(new EmitBucket(bundle)));
     }
 
     /** Whether some row of a bundle may hold at a stage. */
@@ -125,11 +125,11 @@ public final class DroolsRules implements RuleSet {
     }
 
     /** What a bundle does when it fires: those of its rows that hold are heard. */
-    private record SpeakTogether(RuleIndexBucket bundle) implements Block2<StageFact, ClaimCollector> {
+    private record EmitBucket(RuleIndexBucket bundle) implements Block2<StageFact, ClaimCollector> {
         @Override
         public void execute(StageFact fact, ClaimCollector heard) {
             Stage stage = fact.stage();
-            bundle.speak(stage, heard.speaker());
+            bundle.speak(stage, heard.emitter());
         }
     }
 
@@ -143,18 +143,18 @@ public final class DroolsRules implements RuleSet {
     private static Rule ruleOf(Row row, int layer, Global<ClaimCollector> heard) {
         Variable<StageFact> stage = declarationOf(StageFact.class, "stage");
         PatternDef<StageFact> pattern = pattern(stage);
-        AtLayer at = new AtLayer(layer);
+        LayerTest at = new LayerTest(layer);
         pattern.expr(at.getExpressionHash(), at);
         if (!row.condition().parts().isEmpty()) {
             Holds holds = new Holds(row);
             pattern.expr(holds.getExpressionHash(), holds);
         }
-        return rule(PACKAGE + row.author().rank().word(), row.author().rule() + " after layer " + layer)
-                .build(pattern, on(stage, heard).execute(new Speaks(row)));
+        return rule(PACKAGE + row.origin().rank().word(), row.origin().rule() + " after layer " + layer)
+                .build(pattern, on(stage, heard).execute(new EmitRow(row)));
     }
 
     /** Whether a stage is that of a layer. Named classes, not lambdas: their identity needs no inspection of byte code. */
-    private record AtLayer(int layer) implements Predicate1<StageFact>, HashedExpression {
+    private record LayerTest(int layer) implements Predicate1<StageFact>, HashedExpression {
         @Override
         public boolean test(StageFact fact) {
             Stage stage = fact.stage();
@@ -177,12 +177,12 @@ public final class DroolsRules implements RuleSet {
 
         @Override
         public String getExpressionHash() {
-            return "Stage holds " + row.author().rule();
+            return "Stage holds " + row.origin().rule();
         }
     }
 
     /** What a row does when it fires: it is heard. */
-    private record Speaks(Row row) implements Block2<StageFact, ClaimCollector> {
+    private record EmitRow(Row row) implements Block2<StageFact, ClaimCollector> {
         @Override
         public void execute(StageFact fact, ClaimCollector heard) {
             Stage stage = fact.stage();
@@ -243,7 +243,7 @@ public final class DroolsRules implements RuleSet {
                 }
             }
             session.fireAllRules();
-            return heard.speaker().said().claims();
+            return heard.emitter().said().claims();
         } finally {
             session.dispose();
         }
@@ -251,19 +251,19 @@ public final class DroolsRules implements RuleSet {
 
     @Override
     public Firing open() {
-        return new Asking();
+        return new DroolsFiring();
     }
 
     /** One session for one asking. */
-    private final class Asking implements Firing {
+    private final class DroolsFiring implements Firing {
 
-        private final ClaimCollector heard = new ClaimCollector(joins);
+        private final ClaimCollector collector = new ClaimCollector(joins);
         private final KieSession session = network.newKieSession();
         private final Set<String> settled = new HashSet<>();
         private boolean begun;
 
-        Asking() {
-            session.setGlobal(COLLECTOR, heard);
+        DroolsFiring() {
+            session.setGlobal(COLLECTOR, collector);
         }
 
         @Override
@@ -280,16 +280,16 @@ public final class DroolsRules implements RuleSet {
             session.insert(new StageFact(stage));
             session.fireAllRules();
             for (Row row : byLayer.getOrDefault(stage.layer(), List.of())) {
-                if (!heard.spoke(row)) {
-                    heard.speaker().hear(row, stage);
+                if (!collector.spoke(row)) {
+                    collector.emitter().hear(row, stage);
                 }
             }
-            return heard.speaker().said();
+            return collector.emitter().said();
         }
 
         @Override
-        public List<UndeterminedRule> couldNotTell() {
-            return heard.speaker().untold();
+        public List<UndeterminedRule> undetermined() {
+            return collector.emitter().undetermined();
         }
 
         @Override

@@ -25,7 +25,7 @@ public final class GearPairs {
      * @param cassette     the cassette in words
      * @param teeth        all of them
      */
-    record Pair(String bike, String chainrings, long easiest, String easiestTeeth, long hardest, String hardestTeeth, long step,
+    record GearPair(String bike, String chainrings, long easiest, String easiestTeeth, long hardest, String hardestTeeth, long step,
             String cassette, Teeth teeth) {
 
         boolean isOn(String kind, String rings) {
@@ -59,22 +59,22 @@ public final class GearPairs {
     private record Limited(long most, GearPairs left) {
     }
 
-    private final List<Pair> pairs;
+    private final List<GearPair> pairs;
     /** The limit asked for last: rules are asked many times over for a day of one event. */
     private volatile Limited last;
 
-    public GearPairs(List<Pair> pairs) {
+    public GearPairs(List<GearPair> pairs) {
         this.pairs = List.copyOf(pairs);
     }
 
-    List<Pair> pairs() {
+    List<GearPair> pairs() {
         return pairs;
     }
 
     /** All there are, in the order of the table. */
     public List<Drive> drives() {
         List<Drive> out = new ArrayList<>();
-        for (Pair pair : pairs) {
+        for (GearPair pair : pairs) {
             out.add(new Drive(pair.bike(), pair.chainrings(), pair.easiest(), pair.hardest(), pair.step()));
         }
         return out;
@@ -102,9 +102,9 @@ public final class GearPairs {
         if (pairs.stream().allMatch(pair -> pair.hardest() <= most)) {
             return this;
         }
-        List<Pair> out = new ArrayList<>();
-        for (Pair pair : pairs) {
-            Pair within = pair.hardest() <= most ? pair : shortened(pair, most);
+        List<GearPair> out = new ArrayList<>();
+        for (GearPair pair : pairs) {
+            GearPair within = pair.hardest() <= most ? pair : shortened(pair, most);
             if (within != null) {
                 out.add(within);
             }
@@ -118,21 +118,21 @@ public final class GearPairs {
         return most == null ? null : Long.valueOf(most.low());
     }
 
-    private static Pair shortened(Pair pair, long most) {
+    private static GearPair shortened(GearPair pair, long most) {
         int large = pair.teeth().rings().get(0);
         List<Integer> left = pair.teeth().sprockets().stream().filter(sprocket -> GearPairsReader.hardest(large, sprocket) <= most).toList();
         if (left.size() < 2 || GearPairsReader.hardest(large, left.get(0)) < Topics.HARDEST_GEAR.least()) {
             return null;
         }
         int first = left.get(0);
-        return new Pair(pair.bike(), pair.chainrings(), pair.easiest(), pair.easiestTeeth(), GearPairsReader.hardest(large, first), large + "x" + first,
+        return new GearPair(pair.bike(), pair.chainrings(), pair.easiest(), pair.easiestTeeth(), GearPairsReader.hardest(large, first), large + "x" + first,
                 GearPairsReader.largestStep(left), pair.cassette() + " from " + first, new Teeth(pair.teeth().rings(), left));
     }
 
     /** All that are ridden on a kind of bike, in the order of the table. */
     public List<Teeth> on(String bike) {
         List<Teeth> out = new ArrayList<>();
-        for (Pair pair : pairs) {
+        for (GearPair pair : pairs) {
             if (pair.bike().equals(bike)) {
                 out.add(pair.teeth());
             }
@@ -143,7 +143,7 @@ public final class GearPairs {
     /** Those with an easiest and a hardest gear and a largest step, in ticks of the topics; the order is the table's. */
     public List<Teeth> with(String bike, long easiest, long hardest, long step) {
         List<Teeth> out = new ArrayList<>();
-        for (Pair pair : pairs) {
+        for (GearPair pair : pairs) {
             if (pair.bike().equals(bike) && pair.easiest() == easiest && pair.hardest() == hardest && pair.step() == step) {
                 out.add(pair.teeth());
             }
@@ -153,8 +153,8 @@ public final class GearPairs {
 
     /** The easiest gears there are on a kind of bike with one or two chainrings. */
     public AvailableValues easiest(String bike, String chainrings) {
-        AvailableValues.Collecting out = new AvailableValues.Collecting();
-        for (Pair pair : pairs) {
+        AvailableValues.ValueAccumulator out = new AvailableValues.ValueAccumulator();
+        for (GearPair pair : pairs) {
             if (pair.isOn(bike, chainrings)) {
                 out.add(pair.easiest(), pair.easiestTeeth());
             }
@@ -164,8 +164,8 @@ public final class GearPairs {
 
     /** The hardest gears that come with an easiest gear. */
     public AvailableValues hardest(String bike, String chainrings, long easiest) {
-        AvailableValues.Collecting out = new AvailableValues.Collecting();
-        for (Pair pair : pairs) {
+        AvailableValues.ValueAccumulator out = new AvailableValues.ValueAccumulator();
+        for (GearPair pair : pairs) {
             if (pair.isOn(bike, chainrings) && pair.easiest() == easiest) {
                 out.add(pair.hardest(), pair.hardestTeeth());
             }
@@ -175,8 +175,8 @@ public final class GearPairs {
 
     /** The largest steps of the cassettes that give both end gears. */
     public AvailableValues steps(String bike, String chainrings, long easiest, long hardest) {
-        AvailableValues.Collecting out = new AvailableValues.Collecting();
-        for (Pair pair : pairs) {
+        AvailableValues.ValueAccumulator out = new AvailableValues.ValueAccumulator();
+        for (GearPair pair : pairs) {
             if (pair.isOn(bike, chainrings) && pair.easiest() == easiest && pair.hardest() == hardest) {
                 out.add(pair.step(), pair.cassette());
             }

@@ -28,7 +28,7 @@ final class GearPairsReader {
     private final String file;
     private final Faults faults;
     private final Map<String, List<Integer>> cassettes = new LinkedHashMap<>();
-    private final List<GearPairs.Pair> out = new ArrayList<>();
+    private final List<GearPairs.GearPair> out = new ArrayList<>();
 
     private GearPairsReader(String file, Faults faults) {
         this.file = file;
@@ -105,7 +105,7 @@ final class GearPairsReader {
         int small = rings.group(2) == null ? large : Integer.parseInt(rings.group(2));
         int first = sprockets.get(0);
         int last = sprockets.get(sprockets.size() - 1);
-        GearPairs.Pair pair = new GearPairs.Pair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST_TICKS, small, last),
+        GearPairs.GearPair pair = new GearPairs.GearPair(bike, rings.group(2) == null ? "one" : "two", ratio(EASIEST_TICKS, small, last),
                 small + "x" + last, hardest(large, first), large + "x" + first, largestStep(sprockets), sprockets.size() + "-speed " + first + "-" + last,
                 new GearPairs.Teeth(rings.group(2) == null ? List.of(large) : List.of(large, small), sprockets));
         if (sensible(EASIEST, pair.easiest()) && sensible(HARDEST, pair.hardest()) && sensible(STEP, pair.step()) && small <= large) {

@@ -17,7 +17,7 @@ final class PackedData {
     }
 
     /** Writes it. */
-    static final class Out {
+    static final class PackedOutput {
 
         private final ByteArrayOutputStream body = new ByteArrayOutputStream();
         private final Map<String, Integer> texts = new LinkedHashMap<>();
@@ -64,13 +64,13 @@ final class PackedData {
     }
 
     /** Reads it in the same order. */
-    static final class In {
+    static final class PackedInput {
 
         private final byte[] bytes;
         private final String[] texts;
         private int at;
 
-        In(byte[] bytes) {
+        PackedInput(byte[] bytes) {
             this.bytes = bytes;
             this.texts = new String[count()];
             for (int i = 0; i < texts.length; i++) {

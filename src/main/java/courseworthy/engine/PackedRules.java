@@ -48,13 +48,13 @@ final class PackedRules {
     }
 
     static byte[] write(ShippedRules shipped) {
-        PackedData.Out out = new PackedData.Out();
+        PackedData.PackedOutput out = new PackedData.PackedOutput();
         out.number(shipped.sheets().size());
         for (Sheet sheet : shipped.sheets()) {
             write(sheet, out);
         }
         out.number(shipped.pairs().pairs().size());
-        for (GearPairs.Pair pair : shipped.pairs().pairs()) {
+        for (GearPairs.GearPair pair : shipped.pairs().pairs()) {
             write(pair, out);
         }
         out.number(shipped.joins().size());
@@ -66,12 +66,12 @@ final class PackedRules {
     }
 
     static ShippedRules read(byte[] packed) {
-        PackedData.In in = new PackedData.In(packed);
+        PackedData.PackedInput in = new PackedData.PackedInput(packed);
         List<Sheet> sheets = new ArrayList<>();
         for (int left = in.count(); left > 0; left--) {
             sheets.add(sheet(in));
         }
-        List<GearPairs.Pair> pairs = new ArrayList<>();
+        List<GearPairs.GearPair> pairs = new ArrayList<>();
         for (int left = in.count(); left > 0; left--) {
             pairs.add(pair(in));
         }
@@ -83,7 +83,7 @@ final class PackedRules {
         return new ShippedRules(List.copyOf(sheets), new GearPairs(pairs), Collections.unmodifiableMap(joins));
     }
 
-    private static void write(Sheet sheet, PackedData.Out out) {
+    private static void write(Sheet sheet, PackedData.PackedOutput out) {
         if (!sheet.leaveOuts().isEmpty()) {
             throw new IllegalArgumentException("a shipped sheet that leaves rules out: " + sheet.file());
         }
@@ -97,7 +97,7 @@ final class PackedRules {
         }
     }
 
-    private static Sheet sheet(PackedData.In in) {
+    private static Sheet sheet(PackedData.PackedInput in) {
         String title = in.text();
         String by = in.text();
         String file = in.text();
@@ -109,8 +109,8 @@ final class PackedRules {
         return new Sheet(title, by, file, line, List.copyOf(rows), List.of());
     }
 
-    private static void write(Row row, PackedData.Out out) {
-        write(row.author(), out);
+    private static void write(Row row, PackedData.PackedOutput out) {
+        write(row.origin(), out);
         parts(row.condition().parts(), out);
         out.number(row.sayings().size());
         for (Saying saying : row.sayings()) {
@@ -122,8 +122,8 @@ final class PackedRules {
         }
     }
 
-    private static Row row(PackedData.In in) {
-        RuleOrigin author = author(in);
+    private static Row row(PackedData.PackedInput in) {
+        RuleOrigin author = origin(in);
         Condition.AllOf condition = new Condition.AllOf(parts(in));
         List<Saying> sayings = new ArrayList<>();
         for (int left = in.count(); left > 0; left--) {
@@ -132,7 +132,7 @@ final class PackedRules {
         return new Row(author, condition, sayings, in.flag() ? task(author, in) : null);
     }
 
-    private static void write(RuleOrigin author, PackedData.Out out) {
+    private static void write(RuleOrigin author, PackedData.PackedOutput out) {
         out.text(author.rule());
         out.number(author.rank().ordinal());
         out.number(author.sheet());
@@ -143,26 +143,26 @@ final class PackedRules {
         write(author.where(), out);
     }
 
-    private static RuleOrigin author(PackedData.In in) {
+    private static RuleOrigin origin(PackedData.PackedInput in) {
         return new RuleOrigin(in.text(), RANKS[in.count()], in.count(), FORCES[in.count()], EVIDENCE[in.count()], in.text(), in.text(), where(in));
     }
 
-    private static void write(SourceLocation where, PackedData.Out out) {
+    private static void write(SourceLocation where, PackedData.PackedOutput out) {
         out.text(where.file());
         out.number(where.line());
     }
 
-    private static SourceLocation where(PackedData.In in) {
+    private static SourceLocation where(PackedData.PackedInput in) {
         return new SourceLocation(in.text(), in.count());
     }
 
-    private static void write(Saying saying, PackedData.Out out) {
+    private static void write(Saying saying, PackedData.PackedOutput out) {
         write(saying.topic(), out);
         out.number(saying.verb().ordinal());
-        out.flag(saying.worth() instanceof Saying.Literal);
-        if (saying.worth() instanceof Saying.Literal literal) {
+        out.flag(saying.source() instanceof Saying.Literal);
+        if (saying.source() instanceof Saying.Literal literal) {
             out.number(literal.value());
-        } else if (saying.worth() instanceof Saying.Times times) {
+        } else if (saying.source() instanceof Saying.Times times) {
             out.number(times.factor().unscaledValue().longValueExact());
             out.number(times.factor().scale());
             out.number(times.measure().ordinal());
@@ -170,23 +170,23 @@ final class PackedRules {
         out.text(saying.written());
     }
 
-    private static Saying saying(PackedData.In in) {
+    private static Saying saying(PackedData.PackedInput in) {
         Topic topic = topic(in);
         Verb verb = VERBS[in.count()];
-        Saying.Worth worth = in.flag() ? new Saying.Literal(in.number())
+        Saying.ValueSource worth = in.flag() ? new Saying.Literal(in.number())
                 : new Saying.Times(BigDecimal.valueOf(in.number(), in.count()), MEASURES[in.count()]);
         return new Saying(topic, verb, worth, in.text());
     }
 
-    private static void write(Topic topic, PackedData.Out out) {
+    private static void write(Topic topic, PackedData.PackedOutput out) {
         out.number(Topics.all().indexOf(topic));
     }
 
-    private static Topic topic(PackedData.In in) {
+    private static Topic topic(PackedData.PackedInput in) {
         return Topics.all().get(in.count());
     }
 
-    private static void write(Task task, PackedData.Out out) {
+    private static void write(Task task, PackedData.PackedOutput out) {
         out.text(task.what());
         out.text(task.find());
         out.number(task.due().ordinal());
@@ -196,18 +196,18 @@ final class PackedRules {
         out.texts(task.after());
     }
 
-    private static Task task(RuleOrigin author, PackedData.In in) {
+    private static Task task(RuleOrigin author, PackedData.PackedInput in) {
         return new Task(author, in.text(), in.text(), DUES[in.count()], in.number(), in.flag(), in.text(), in.texts(), List.of());
     }
 
-    private static void parts(List<Condition> parts, PackedData.Out out) {
+    private static void parts(List<Condition> parts, PackedData.PackedOutput out) {
         out.number(parts.size());
         for (Condition part : parts) {
             write(part, out);
         }
     }
 
-    private static List<Condition> parts(PackedData.In in) {
+    private static List<Condition> parts(PackedData.PackedInput in) {
         int size = in.count();
         List<Condition> out = new ArrayList<>(size);
         for (int i = 0; i < size; i++) {
@@ -216,13 +216,13 @@ final class PackedRules {
         return out;
     }
 
-    private static void write(Condition condition, PackedData.Out out) {
-        if (condition instanceof Condition.Measured one) {
+    private static void write(Condition condition, PackedData.PackedOutput out) {
+        if (condition instanceof Condition.MeasureCondition one) {
             out.number(MEASURED);
             out.number(one.measure().ordinal());
             write(one.test(), out);
             out.text(one.written());
-        } else if (condition instanceof Condition.Decided one) {
+        } else if (condition instanceof Condition.DecisionCondition one) {
             out.number(DECIDED);
             write(one.topic(), out);
             write(one.test(), out);
@@ -231,7 +231,7 @@ final class PackedRules {
             out.number(STRETCHES);
             out.flag(one.any());
             write(one.set(), out);
-        } else if (condition instanceof Condition.Share one) {
+        } else if (condition instanceof Condition.StretchShareCondition one) {
             out.number(SHARE);
             write(one.where(), out);
             write(one.test(), out);
@@ -250,13 +250,13 @@ final class PackedRules {
         }
     }
 
-    private static Condition condition(PackedData.In in) {
+    private static Condition condition(PackedData.PackedInput in) {
         int kind = in.count();
         return switch (kind) {
-            case MEASURED -> new Condition.Measured(MEASURES[in.count()], test(in), in.text());
-            case DECIDED -> new Condition.Decided(topic(in), test(in), in.text());
+            case MEASURED -> new Condition.MeasureCondition(MEASURES[in.count()], test(in), in.text());
+            case DECIDED -> new Condition.DecisionCondition(topic(in), test(in), in.text());
             case STRETCHES -> new Condition.Stretches(in.flag(), stretchSet(in));
-            case SHARE -> new Condition.Share(stretchSet(in), test(in), in.text());
+            case SHARE -> new Condition.StretchShareCondition(stretchSet(in), test(in), in.text());
             case ALL_OF -> new Condition.AllOf(parts(in));
             case ANY_OF -> new Condition.AnyOf(parts(in));
             case NONE_OF -> new Condition.NoneOf(parts(in));
@@ -264,7 +264,7 @@ final class PackedRules {
         };
     }
 
-    private static void write(StretchConditions set, PackedData.Out out) {
+    private static void write(StretchConditions set, PackedData.PackedOutput out) {
         out.number(set.tests().size());
         for (StretchConditions.One one : set.tests()) {
             out.number(one.measure().ordinal());
@@ -273,7 +273,7 @@ final class PackedRules {
         }
     }
 
-    private static StretchConditions stretchSet(PackedData.In in) {
+    private static StretchConditions stretchSet(PackedData.PackedInput in) {
         List<StretchConditions.One> tests = new ArrayList<>();
         for (int left = in.count(); left > 0; left--) {
             tests.add(new StretchConditions.One(STRETCH_MEASURES[in.count()], test(in), in.text()));
@@ -282,7 +282,7 @@ final class PackedRules {
     }
 
     /** Among several values: how many, which is never none, and each. Within a range: none, and its ends. */
-    private static void write(ValueTest test, PackedData.Out out) {
+    private static void write(ValueTest test, PackedData.PackedOutput out) {
         if (test instanceof ValueTest.Among among) {
             out.number(among.values().size());
             for (long value : among.values()) {
@@ -295,7 +295,7 @@ final class PackedRules {
         }
     }
 
-    private static ValueTest test(PackedData.In in) {
+    private static ValueTest test(PackedData.PackedInput in) {
         int size = in.count();
         if (size == 0) {
             return new ValueTest.Within(in.number(), in.number());
@@ -307,7 +307,7 @@ final class PackedRules {
         return new ValueTest.Among(values);
     }
 
-    private static void write(GearPairs.Pair pair, PackedData.Out out) {
+    private static void write(GearPairs.GearPair pair, PackedData.PackedOutput out) {
         out.text(pair.bike());
         out.text(pair.chainrings());
         out.number(pair.easiest());
@@ -320,19 +320,19 @@ final class PackedRules {
         numbers(pair.teeth().sprockets(), out);
     }
 
-    private static GearPairs.Pair pair(PackedData.In in) {
-        return new GearPairs.Pair(in.text(), in.text(), in.number(), in.text(), in.number(), in.text(), in.number(), in.text(),
+    private static GearPairs.GearPair pair(PackedData.PackedInput in) {
+        return new GearPairs.GearPair(in.text(), in.text(), in.number(), in.text(), in.number(), in.text(), in.number(), in.text(),
                 new GearPairs.Teeth(numbers(in), numbers(in)));
     }
 
-    private static void numbers(List<Integer> numbers, PackedData.Out out) {
+    private static void numbers(List<Integer> numbers, PackedData.PackedOutput out) {
         out.number(numbers.size());
         for (int number : numbers) {
             out.number(number);
         }
     }
 
-    private static List<Integer> numbers(PackedData.In in) {
+    private static List<Integer> numbers(PackedData.PackedInput in) {
         int size = in.count();
         List<Integer> out = new ArrayList<>(size);
         for (int i = 0; i < size; i++) {

@@ -32,8 +32,8 @@ public final class PlainRules implements RuleSet {
             }
 
             @Override
-            public List<UndeterminedRule> couldNotTell() {
-                return speaker.untold();
+            public List<UndeterminedRule> undetermined() {
+                return speaker.undetermined();
             }
 
             @Override

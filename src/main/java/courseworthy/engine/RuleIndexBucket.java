@@ -44,18 +44,18 @@ record RuleIndexBucket(String name, Rank rank, int layer, Key key, long least, l
     }
 
     /** A row with the one of its tests that leaves the least. */
-    private record Keyed(Row row, int layer, Key key, int shape, long least, long most) {
+    private record KeyedRow(Row row, int layer, Key key, int shape, long least, long most) {
 
-        static final Comparator<Keyed> ORDER = Comparator.comparing((Keyed one) -> one.row.author().rank()).thenComparingInt(Keyed::layer)
-                .thenComparing(one -> one.key.name()).thenComparingInt(Keyed::shape).thenComparingLong(Keyed::middle);
+        static final Comparator<KeyedRow> ORDER = Comparator.comparing((KeyedRow one) -> one.row.origin().rank()).thenComparingInt(KeyedRow::layer)
+                .thenComparing(one -> one.key.name()).thenComparingInt(KeyedRow::shape).thenComparingLong(KeyedRow::middle);
 
         /** For a test that is open on one side, where it turns. */
         long middle() {
             return shape == OVER ? least : shape == UNDER ? most : least / 2 + most / 2;
         }
 
-        boolean near(Keyed other) {
-            return row.author().rank() == other.row.author().rank() && layer == other.layer && key.equals(other.key) && shape == other.shape;
+        boolean near(KeyedRow other) {
+            return row.origin().rank() == other.row.origin().rank() && layer == other.layer && key.equals(other.key) && shape == other.shape;
         }
     }
 
@@ -68,13 +68,13 @@ record RuleIndexBucket(String name, Rank rank, int layer, Key key, long least, l
 
     /** All rows in bundles, each once for every layer after which it speaks. */
     static List<RuleIndexBucket> of(List<Row> rows) {
-        List<Keyed> keyed = new ArrayList<>();
+        List<KeyedRow> keyed = new ArrayList<>();
         for (Row row : rows) {
             for (int layer : row.layers()) {
                 keyed.add(keyed(row, layer));
             }
         }
-        keyed.sort(Keyed.ORDER);
+        keyed.sort(KeyedRow.ORDER);
         List<RuleIndexBucket> out = new ArrayList<>();
         for (int from = 0; from < keyed.size(); ) {
             int to = from + 1;
@@ -87,17 +87,17 @@ record RuleIndexBucket(String name, Rank rank, int layer, Key key, long least, l
         return out;
     }
 
-    private static RuleIndexBucket bundle(List<Keyed> near, int number) {
+    private static RuleIndexBucket bundle(List<KeyedRow> near, int number) {
         List<Row> rows = new ArrayList<>();
         long least = Long.MAX_VALUE;
         long most = Long.MIN_VALUE;
-        for (Keyed one : near) {
+        for (KeyedRow one : near) {
             least = Math.min(least, one.least());
             most = Math.max(most, one.most());
             rows.add(one.row());
         }
-        Keyed first = near.get(0);
-        return new RuleIndexBucket("rows " + number, first.row().author().rank(), first.layer(), first.key(), least, most, rows, Spans.of(rows));
+        KeyedRow first = near.get(0);
+        return new RuleIndexBucket("rows " + number, first.row().origin().rank(), first.layer(), first.key(), least, most, rows, Spans.of(rows));
     }
 
     /** For each row the measures that it asks to lie from one value to another, and what of its condition that does not tell in full. */
@@ -111,8 +111,8 @@ record RuleIndexBucket(String name, Rank rank, int layer, Key key, long least, l
             for (int i = 0; i < rows.size(); i++) {
                 List<Condition> more = new ArrayList<>();
                 for (Condition part : rows.get(i).condition().parts()) {
-                    if (part instanceof Condition.Measured measured) {
-                        Keyed keyed = keyed(rows.get(i), 0, Key.NONE, measured.test());
+                    if (part instanceof Condition.MeasureCondition measured) {
+                        KeyedRow keyed = keyed(rows.get(i), 0, Key.NONE, measured.test());
                         measures.add(measured.measure());
                         ends.add(keyed.least());
                         ends.add(keyed.most());
@@ -151,25 +151,25 @@ record RuleIndexBucket(String name, Rank rank, int layer, Key key, long least, l
         }
     }
 
-    private static Keyed keyed(Row row, int layer) {
-        Keyed best = new Keyed(row, layer, Key.NONE, ANY, Long.MIN_VALUE, Long.MAX_VALUE);
+    private static KeyedRow keyed(Row row, int layer) {
+        KeyedRow best = new KeyedRow(row, layer, Key.NONE, ANY, Long.MIN_VALUE, Long.MAX_VALUE);
         for (Condition part : row.condition().parts()) {
-            Keyed one = part instanceof Condition.Measured measured ? keyed(row, layer, new Key(measured.measure(), null), measured.test())
-                    : part instanceof Condition.Decided decided ? keyed(row, layer, new Key(null, decided.topic()), decided.test()) : best;
+            KeyedRow one = part instanceof Condition.MeasureCondition measured ? keyed(row, layer, new Key(measured.measure(), null), measured.test())
+                    : part instanceof Condition.DecisionCondition decided ? keyed(row, layer, new Key(null, decided.topic()), decided.test()) : best;
             best = one.shape() < best.shape() ? one : best;
         }
         return best;
     }
 
-    private static Keyed keyed(Row row, int layer, Key key, ValueTest test) {
+    private static KeyedRow keyed(Row row, int layer, Key key, ValueTest test) {
         if (test instanceof ValueTest.Among among) {
             long least = among.values().get(0);
             long most = among.values().get(among.values().size() - 1);
-            return new Keyed(row, layer, key, least == most ? ONE : BETWEEN, least, most);
+            return new KeyedRow(row, layer, key, least == most ? ONE : BETWEEN, least, most);
         }
         ValueTest.Within within = (ValueTest.Within) test;
         int shape = within.least() == Long.MIN_VALUE ? UNDER : within.most() == Long.MAX_VALUE ? OVER : BETWEEN;
-        return new Keyed(row, layer, key, shape, within.least(), within.most());
+        return new KeyedRow(row, layer, key, shape, within.least(), within.most());
     }
 
     /** False only where every row is false, or waits for a topic that does not apply. */

@@ -19,7 +19,7 @@ public interface RuleSet {
         FiringResult fire(Stage stage);
 
         /** After the last stage: the rules that could not tell. */
-        List<UndeterminedRule> couldNotTell();
+        List<UndeterminedRule> undetermined();
 
         @Override
         void close();

@@ -33,7 +33,7 @@ public record ShippedRules(List<Sheet> sheets, GearPairs pairs, Map<String, Sour
 
     /** The shipped row of an id. @throws IllegalArgumentException where there is none */
     public static Row row(String id) {
-        return rules().stream().filter(row -> row.author().rule().equals(id)).findFirst().orElseThrow(() -> new IllegalArgumentException("no row " + id));
+        return rules().stream().filter(row -> row.origin().rule().equals(id)).findFirst().orElseThrow(() -> new IllegalArgumentException("no row " + id));
     }
 
     /** The gears that exist, for those who need them alone. */

@@ -7,14 +7,14 @@ import java.util.List;
 /**
  * A rule that could neither speak nor stay silent for want of knowledge.
  *
- * @param author  the rule
+ * @param origin  the rule
  * @param topics  the topics it would have spoken on
  * @param wanting the measures that are unknown, as sheets write them ({@code sharp stones} of stretches included)
  * @param sayings what it would have said; empty where that is not known
  */
-public record UndeterminedRule(RuleOrigin author, List<String> topics, List<String> wanting, List<Saying> sayings) {
+public record UndeterminedRule(RuleOrigin origin, List<String> topics, List<String> wanting, List<Saying> sayings) {
 
-    public UndeterminedRule(RuleOrigin author, List<String> topics, List<String> wanting) {
-        this(author, topics, wanting, List.of());
+    public UndeterminedRule(RuleOrigin origin, List<String> topics, List<String> wanting) {
+        this(origin, topics, wanting, List.of());
     }
 }

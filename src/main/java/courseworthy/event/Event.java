@@ -111,7 +111,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param hours   hour by hour, in order; empty where there are none. What they give is not given for the whole day, except that low and high are
      *                the least and the most of their temperatures
      */
-    public record Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or, Air air,
+    public record Forecast(Double low, Double high, String going, Double wind, Double from, Double goodTo, Forecast or, AirConditions air,
             List<WeatherHour> hours) {
         public static final Forecast UNKNOWN = builder().build();
         /** Words for the going, driest first. */
@@ -158,7 +158,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
             private Double from;
             private Double goodTo;
             private Forecast or;
-            private Air air = Air.UNKNOWN;
+            private AirConditions air = AirConditions.UNKNOWN;
             private List<WeatherHour> hours = List.of();
 
             private Builder() {
@@ -199,7 +199,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
                 return this;
             }
 
-            public Builder air(Air value) {
+            public Builder air(AirConditions value) {
                 air = value;
                 return this;
             }
@@ -221,12 +221,12 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param humidity relative, 0 to 1, mean over the ride; null where not written
      * @param pressure at sea level, as weather services give it, Pa; null where not written
      */
-    public record Air(Double humidity, Double pressure) {
-        public static final Air UNKNOWN = new Air(null, null);
+    public record AirConditions(Double humidity, Double pressure) {
+        public static final AirConditions UNKNOWN = new AirConditions(null, null);
 
         /** The same, and what is not written here as there. */
-        public Air orElse(Air other) {
-            return new Air(known(humidity, other.humidity), known(pressure, other.pressure));
+        public AirConditions orElse(AirConditions other) {
+            return new AirConditions(known(humidity, other.humidity), known(pressure, other.pressure));
         }
     }
 
@@ -241,7 +241,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param hours   the time for work on bikes before it; null where not written
      * @param race    the race over several days that it is, or is a stage of; null for an event of one day
      */
-    public record Plan(List<Cutoff> cutoffs, Pumped pumped, Map<Work, Double> changes, List<Pit> pits, Travel travel, WorkHours hours, StageRace race) {
+    public record Plan(List<Cutoff> cutoffs, InflationPlace pumped, Map<Work, Double> changes, List<Pit> pits, Travel travel, WorkHours hours, StageRace race) {
 
         public static final Plan NONE = new Plan(List.of(), null, Map.of(), List.of(), Travel.NONE, null, null);
 
@@ -267,7 +267,7 @@ public record Event(String name, String file, String role, LocalDate date, Local
      * @param temperature C; null where not written
      * @param height      above sea level, m; null where not written
      */
-    public record Pumped(Double temperature, Double height) {
+    public record InflationPlace(Double temperature, Double height) {
     }
 
     /**

@@ -95,18 +95,18 @@ public final class EventReader {
         String aim = fields.word("aim", Event.AIMS);
         Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
         Event event = ofTheDay(Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).aim(aim).rules(rules).bike(bike()),
-                date, start, rules, new Shared(pumped(), changes(), travel(date), hours(date))).lines(lines()).build();
+                date, start, rules, new EventConditions(pumped(), changes(), travel(date), hours(date))).lines(lines()).build();
         Event whole = stages == null ? event : event.with(race(stages, event));
         fields.done();
         return whole;
     }
 
     /** What holds on every day of an event. */
-    private record Shared(Event.Pumped pumped, Map<Work, Double> changes, Travel travel, WorkHours hours) {
+    private record EventConditions(Event.InflationPlace pumped, Map<Work, Double> changes, Travel travel, WorkHours hours) {
     }
 
     /** Adds the keys of one day and its course. */
-    private Event.Builder ofTheDay(Event.Builder to, LocalDate date, LocalTime start, Event.Rules rules, Shared shared) {
+    private Event.Builder ofTheDay(Event.Builder to, LocalDate date, LocalTime start, Event.Rules rules, EventConditions shared) {
         Integer laps = fields.whole("laps", 1, 100);
         timeLimit = value(fields, "time limit", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
         Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
@@ -118,26 +118,26 @@ public final class EventReader {
     }
 
     private StageRace race(StageReader stages, Event whole) {
-        List<StageRace.Stage> out = new ArrayList<>();
-        for (StageReader.Block each : stages.blocks()) {
+        List<StageRace.RaceStage> out = new ArrayList<>();
+        for (StageReader.StageBlock each : stages.blocks()) {
             Event day = new EventReader(path, shown, each.fields(), faults).stage(each, out.size() + 1, whole);
             if (each.course() != null) {
-                out.add(new StageRace.Stage(each.course(), day, each.fields().lineOf("course")));
+                out.add(new StageRace.RaceStage(each.course(), day, each.fields().lineOf("course")));
             }
         }
         StageRace race = new StageRace(out, stages.changes(), fields.has(StageReader.CHANGES_KEY), 0);
-        List<StageRace.Stage> placed = new ArrayList<>();
+        List<StageRace.RaceStage> placed = new ArrayList<>();
         for (int i = 0; i < out.size(); i++) {
-            placed.add(new StageRace.Stage(out.get(i).course(), out.get(i).day().with(race.at(i + 1)), out.get(i).line()));
+            placed.add(new StageRace.RaceStage(out.get(i).course(), out.get(i).day().with(race.at(i + 1)), out.get(i).line()));
         }
         return new StageRace(placed, race.mayChange(), race.stated(), 0);
     }
 
     /** The event of one stage: its own keys, and those of the whole race that hold on every day. */
-    private Event stage(StageReader.Block block, int number, Event whole) {
+    private Event stage(StageReader.StageBlock block, int number, Event whole) {
         LocalTime own = start();
         LocalTime start = own == null ? whole.start() : own;
-        Shared shared = new Shared(whole.plan().pumped(), whole.plan().changes(), number == 1 ? whole.plan().travel() : Travel.NONE, number == 1 ? whole.plan().hours() : null);
+        EventConditions shared = new EventConditions(whole.plan().pumped(), whole.plan().changes(), number == 1 ? whole.plan().travel() : Travel.NONE, number == 1 ? whole.plan().hours() : null);
         Event.Builder to = Event.builder().name((whole.name().isEmpty() ? "" : whole.name() + ", ") + "stage " + number).file(shown).role(whole.role()).date(block.date())
                 .start(start).zone(whole.zone()).aim(whole.aim()).rules(whole.rules()).bike(whole.bike());
         Event day = ofTheDay(to, block.date(), start, whole.rules(), shared).lines(new Event.Lines(located(fields, LOCATED))).build();
@@ -286,12 +286,12 @@ public final class EventReader {
         return seconds > 0 ? seconds : 24 * HOUR + seconds;
     }
 
-    private Event.Pumped pumped() {
+    private Event.InflationPlace pumped() {
         FieldReader from = fields.fields("pumped at");
         if (from == null) {
             return null;
         }
-        Event.Pumped pumped = new Event.Pumped(value(from, "temperature", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C"),
+        Event.InflationPlace pumped = new Event.InflationPlace(value(from, "temperature", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C"),
                 value(from, "height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m"));
         from.done();
         return pumped;

@@ -66,7 +66,7 @@ public final class ForecastReader {
         return Event.Forecast.builder().low(value(from, "low", Dimension.TEMPERATURE, -40, 55, range))
                 .high(value(from, "high", Dimension.TEMPERATURE, -40, 55, range)).going(from.word("going", Event.Forecast.GOINGS))
                 .wind(value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s")).from(WindDirection.read(from, "wind from"))
-                .air(new Event.Air(value(from, "humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %"),
+                .air(new Event.AirConditions(value(from, "humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %"),
                         value(from, "air pressure", Dimension.PRESSURE, 85_000, 108_500, "a pressure at sea level from 850 hPa to 1085 hPa")))
                 .build();
     }

@@ -29,7 +29,7 @@ public record SeasonFile(String name, String file, String currency, Double minut
      * @param text as written: a path inside the season's folder, the name of a shipped course, or ground
      * @param line 1-based
      */
-    public record Named(String text, int line) {
+    public record FileValue(String text, int line) {
     }
 
     /**
@@ -41,7 +41,7 @@ public record SeasonFile(String name, String file, String currency, Double minut
      * @param sheets   coaches' sheets, in order
      * @param priority 1 goes first where parts or time are short; those for whom nothing is written go last
      */
-    public record Starter(String name, Named rider, Named workshop, Named log, List<Named> sheets, int priority, int line) {
+    public record Starter(String name, FileValue rider, FileValue workshop, FileValue log, List<FileValue> sheets, int priority, int line) {
         public Starter {
             sheets = List.copyOf(sheets);
         }
@@ -60,7 +60,7 @@ public record SeasonFile(String name, String file, String currency, Double minut
      * @param role   null where the event's file tells it
      * @param starts who rides; empty for all
      */
-    public record Entry(Named event, Named course, Named ground, List<Named> map, Named elevation, LocalDate date, Travel travel, String role, List<Start> starts, int line) {
+    public record Entry(FileValue event, FileValue course, FileValue ground, List<FileValue> map, FileValue elevation, LocalDate date, Travel travel, String role, List<Start> starts, int line) {
         public Entry {
             map = List.copyOf(map);
             starts = List.copyOf(starts);

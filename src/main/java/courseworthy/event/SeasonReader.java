@@ -1,7 +1,7 @@
 package courseworthy.event;
 
 import courseworthy.event.SeasonFile.Entry;
-import courseworthy.event.SeasonFile.Named;
+import courseworthy.event.SeasonFile.FileValue;
 import courseworthy.event.SeasonFile.Start;
 import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
@@ -84,10 +84,10 @@ public final class SeasonReader {
             each.required("name", "a name of its own");
             each.required("workshop", "the workshop's file");
             String name = each.line("name", LONGEST);
-            Named rider = inside(each, "rider");
-            Named workshop = inside(each, "workshop");
-            Named log = inside(each, "log");
-            List<Named> sheets = files(each, "sheets");
+            FileValue rider = inside(each, "rider");
+            FileValue workshop = inside(each, "workshop");
+            FileValue log = inside(each, "log");
+            List<FileValue> sheets = files(each, "sheets");
             Integer priority = each.whole("priority", 1, LAST);
             each.done();
             Starter starter = new Starter(name, rider, workshop, log, sheets, priority == null ? LAST + 1 : priority, each.line());
@@ -98,13 +98,13 @@ public final class SeasonReader {
         return List.copyOf(out.values());
     }
 
-    private List<Named> files(FieldReader from, String key) {
+    private List<FileValue> files(FieldReader from, String key) {
         List<String> texts = from.texts(key);
         List<Node> items = from.items(key);
-        List<Named> out = new ArrayList<>();
+        List<FileValue> out = new ArrayList<>();
         for (int i = 0; i < texts.size(); i++) {
             isInside(from, key, texts.get(i));
-            out.add(new Named(texts.get(i), items.get(Math.min(i, items.size() - 1)).line()));
+            out.add(new FileValue(texts.get(i), items.get(Math.min(i, items.size() - 1)).line()));
         }
         return out;
     }
@@ -116,12 +116,12 @@ public final class SeasonReader {
             if (!each.has("event")) {
                 each.required("course", "a file in the season's folder, or the name of a shipped course");
             }
-            Named event = inside(each, "event");
-            Named course = inside(each, "course");
+            FileValue event = inside(each, "event");
+            FileValue course = inside(each, "course");
             String text = each.prose("ground");
-            Named ground = text == null ? null : new Named(text, each.lineOf("ground"));
-            List<Named> map = files(each, "map");
-            Named elevation = inside(each, "elevation");
+            FileValue ground = text == null ? null : new FileValue(text, each.lineOf("ground"));
+            List<FileValue> map = files(each, "map");
+            FileValue elevation = inside(each, "elevation");
             LocalDate date = each.day("date");
             Travel travel = Travel.read(each);
             if (travel != null) {
@@ -157,9 +157,9 @@ public final class SeasonReader {
         return List.copyOf(out.values());
     }
 
-    private Named inside(FieldReader from, String key) {
+    private FileValue inside(FieldReader from, String key) {
         String path = from.line(key, LONGEST);
-        return path == null || !isInside(from, key, path) ? null : new Named(path, from.lineOf(key));
+        return path == null || !isInside(from, key, path) ? null : new FileValue(path, from.lineOf(key));
     }
 
     /** No file reads another outside its folder. */

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * @param stated    whether the event says what may change; otherwise nothing is taken to
  * @param number    of the stage that is looked at, from 1; 0 for the whole race
  */
-public record StageRace(List<Stage> stages, Set<Work> mayChange, boolean stated, int number) {
+public record StageRace(List<RaceStage> stages, Set<Work> mayChange, boolean stated, int number) {
 
     /** Work that belongs to every morning, and which no event forbids between stages. */
     public static final Set<Work> DAILY = Set.copyOf(EnumSet.of(Work.PRESSURE, Work.SUSPENSION_SETTINGS, Work.LIGHTS, Work.UPKEEP, Work.CLOTHING, Work.CARRY));
@@ -33,7 +33,7 @@ public record StageRace(List<Stage> stages, Set<Work> mayChange, boolean stated,
      * @param day    the event of that day alone
      * @param line   on which the course is written
      */
-    public record Stage(String course, Event day, int line) {
+    public record RaceStage(String course, Event day, int line) {
     }
 
     /** Whether what a kind of work changes may be otherwise on another day. */

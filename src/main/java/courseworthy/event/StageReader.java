@@ -30,10 +30,10 @@ public final class StageReader {
 
     private final FieldReader event;
     private final Faults faults;
-    private final List<Block> blocks = new ArrayList<>();
+    private final List<StageBlock> blocks = new ArrayList<>();
 
     /** What a stage says besides what is read as of an event. */
-    record Block(FieldReader fields, String course, LocalDate date) {
+    record StageBlock(FieldReader fields, String course, LocalDate date) {
     }
 
     private StageReader(FieldReader event, Faults faults) {
@@ -77,12 +77,12 @@ public final class StageReader {
                 each.fault("date", date.toString(), "a day after that of the stage before, " + before, "Write the stages in the order in which they are ridden.");
             }
             before = date == null ? before : date;
-            blocks.add(new Block(each, course, date));
+            blocks.add(new StageBlock(each, course, date));
         }
     }
 
     /** What each stage says, in order. */
-    List<Block> blocks() {
+    List<StageBlock> blocks() {
         return blocks;
     }
 

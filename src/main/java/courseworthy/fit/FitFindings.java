@@ -10,7 +10,7 @@ import java.util.Map;
 public final class FitFindings {
 
     private final Map<String, RuleOrigin> authors;
-    private final List<Finding> findings = new ArrayList<>();
+    private final List<FitFinding> findings = new ArrayList<>();
 
     FitFindings(Map<String, RuleOrigin> authors) {
         this.authors = authors;
@@ -19,12 +19,12 @@ public final class FitFindings {
     /**
      * What one rule found of some parts.
      *
-     * @param author the rule, with its reason and its source
+     * @param origin the rule, with its reason and its source
      * @param fit    whether they fit
      * @param parts  the parts, the bike where it takes part
      */
-    public record Finding(RuleOrigin author, FitResult fit, List<Part> parts) {
-        public Finding {
+    public record FitFinding(RuleOrigin origin, FitResult fit, List<Part> parts) {
+        public FitFinding {
             parts = List.copyOf(parts);
         }
     }
@@ -39,13 +39,13 @@ public final class FitFindings {
         for (MountedPart each : fitted) {
             parts.add(each.getPart());
         }
-        findings.add(new Finding(author, fit, parts));
+        findings.add(new FitFinding(author, fit, parts));
     }
 
     /** What was found, worst first, then by rule and part. */
-    List<Finding> findings() {
-        findings.sort(java.util.Comparator.comparing((Finding each) -> each.fit().result()).reversed()
-                .thenComparing(each -> each.author().rule()).thenComparing(each -> each.parts().toString()));
+    List<FitFinding> findings() {
+        findings.sort(java.util.Comparator.comparing((FitFinding each) -> each.fit().result()).reversed()
+                .thenComparing(each -> each.origin().rule()).thenComparing(each -> each.parts().toString()));
         return List.copyOf(findings);
     }
 }

@@ -6,13 +6,13 @@ package courseworthy.fit;
  * @param result what was found
  * @param words  by how much it does not fit, what to measure, or what to mind; empty where there is nothing to say
  */
-public record FitResult(Result result, String words) {
+public record FitResult(FitVerdict result, String words) {
 
     /** They fit, and there is nothing to say of it. */
-    public static final FitResult FITS = new FitResult(Result.FITS, "");
+    public static final FitResult FITS = new FitResult(FitVerdict.FITS, "");
 
     /** What was found, best first. */
-    public enum Result {
+    public enum FitVerdict {
         FITS("fits"),
         /** Something is not known; this never counts as fitting. */
         UNKNOWN("unknown"),
@@ -21,7 +21,7 @@ public record FitResult(Result result, String words) {
 
         private final String words;
 
-        Result(String words) {
+        FitVerdict(String words) {
             this.words = words;
         }
 
@@ -31,33 +31,33 @@ public record FitResult(Result result, String words) {
     }
 
     static FitResult unknown(String measure) {
-        return new FitResult(Result.UNKNOWN, measure);
+        return new FitResult(FitVerdict.UNKNOWN, measure);
     }
 
     static FitResult not(String words) {
-        return new FitResult(Result.DOES_NOT_FIT, words);
+        return new FitResult(FitVerdict.DOES_NOT_FIT, words);
     }
 
     static FitResult flagged(String words) {
-        return new FitResult(Result.FLAGGED, words);
+        return new FitResult(FitVerdict.FLAGGED, words);
     }
 
     static FitResult mind(String words) {
-        return new FitResult(Result.FITS, words);
+        return new FitResult(FitVerdict.FITS, words);
     }
 
     public boolean fits() {
-        return result == Result.FITS;
+        return result == FitVerdict.FITS;
     }
 
     /** Whether there is anything to report. */
     public boolean isReportable() {
-        return result != Result.FITS || !words.isEmpty();
+        return result != FitVerdict.FITS || !words.isEmpty();
     }
 
     /** The worse of two; the first where they are equally bad, what both have to mind where both fit. */
     FitResult and(FitResult other) {
-        if (result == Result.FITS && other.result == Result.FITS) {
+        if (result == FitVerdict.FITS && other.result == FitVerdict.FITS) {
             return words.isEmpty() ? other : other.words.isEmpty() ? this : mind(words + "; " + other.words);
         }
         return result.compareTo(other.result) >= 0 ? this : other;

@@ -7,7 +7,7 @@ import courseworthy.claim.RuleOrigin;
 import courseworthy.claim.SourceLocation;
 import courseworthy.engine.CompiledDrl;
 import courseworthy.engine.ShippedRules;
-import courseworthy.fit.FitFindings.Finding;
+import courseworthy.fit.FitFindings.FitFinding;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import java.util.LinkedHashMap;
@@ -31,7 +31,7 @@ public final class FitRules {
     private FitRules(Map<String, SourceLocation> where) {
         network = KieBaseBuilder.createKieBaseFromModel(CompiledDrl.models(PACKAGE));
         for (Rule rule : network.getKiePackage(PACKAGE).getRules()) {
-            authors.put(rule.getName(), author(rule, where));
+            authors.put(rule.getName(), origin(rule, where));
             topics.put(rule.getName(), topics(rule));
         }
     }
@@ -41,7 +41,7 @@ public final class FitRules {
         return new FitRules(ShippedRules.load().joins());
     }
 
-    private static RuleOrigin author(Rule rule, Map<String, SourceLocation> where) {
+    private static RuleOrigin origin(Rule rule, Map<String, SourceLocation> where) {
         Map<String, Object> data = rule.getMetaData();
         return new RuleOrigin("fit/" + rule.getName(), Rank.LIMIT, 0, Force.MUST,
                 Evidence.valueOf(String.valueOf(data.get("evidence")).toUpperCase(Locale.ROOT)), String.valueOf(data.getOrDefault("source", "")),
@@ -78,7 +78,7 @@ public final class FitRules {
     }
 
     /** Everything there is to say of a bike: what does not fit, what is not known, what to mind; worst first. */
-    public List<Finding> on(Part bike, Map<MountingPlace, Part> mounted, BuildLoad load) {
+    public List<FitFinding> on(Part bike, Map<MountingPlace, Part> mounted, BuildLoad load) {
         FitFindings found = new FitFindings(authors);
         KieSession session = network.newKieSession();
         try {

@@ -8,31 +8,31 @@ import java.util.List;
 final class LineBreaker {
 
     /** A part of a text, from the first character to the one after the last. */
-    record Range(int from, int to) {
+    record CharacterRange(int from, int to) {
     }
 
     private LineBreaker() {
     }
 
     /** The lines of a text that has no line feeds and no runs of spaces; one empty line where it is empty. */
-    static List<Range> lines(String text, int columns) {
-        List<Range> out = new ArrayList<>();
+    static List<CharacterRange> lines(String text, int columns) {
+        List<CharacterRange> out = new ArrayList<>();
         int from = -1;
         int to = 0;
-        for (Range word : words(text)) {
+        for (CharacterRange word : words(text)) {
             if (from >= 0 && width(text, from, word.to()) > columns) {
-                out.add(new Range(from, to));
+                out.add(new CharacterRange(from, to));
                 from = -1;
             }
             from = from < 0 ? word.from() : from;
             to = word.to();
             for (int cut = TextWidth.fitting(text, from, columns); cut < to; cut = TextWidth.fitting(text, from, columns)) {
-                out.add(new Range(from, cut));
+                out.add(new CharacterRange(from, cut));
                 from = cut;
             }
         }
         if (from >= 0 || out.isEmpty()) {
-            out.add(new Range(Math.max(from, 0), to));
+            out.add(new CharacterRange(Math.max(from, 0), to));
         }
         return out;
     }
@@ -40,7 +40,7 @@ final class LineBreaker {
     /** The width of the widest piece that is not broken. */
     static int widestWord(String text) {
         int widest = 0;
-        for (Range word : words(text)) {
+        for (CharacterRange word : words(text)) {
             widest = Math.max(widest, width(text, word.from(), word.to()));
         }
         return widest;
@@ -50,17 +50,17 @@ final class LineBreaker {
         return TextWidth.of(text.substring(from, to));
     }
 
-    private static List<Range> words(String text) {
-        List<Range> out = new ArrayList<>();
+    private static List<CharacterRange> words(String text) {
+        List<CharacterRange> out = new ArrayList<>();
         int from = 0;
         while (from < text.length()) {
             int space = text.indexOf(' ', from);
             int to = space < 0 ? text.length() : space;
             int last = out.size() - 1;
             if (last >= 0 && isUnit(text.substring(from, to)) && Character.isDigit(text.charAt(out.get(last).to() - 1))) {
-                out.set(last, new Range(out.get(last).from(), to));
+                out.set(last, new CharacterRange(out.get(last).from(), to));
             } else if (to > from) {
-                out.add(new Range(from, to));
+                out.add(new CharacterRange(from, to));
             }
             from = to + 1;
         }

@@ -35,7 +35,7 @@ public final class MarkdownRenderer implements Renderer {
 
     @Override
     public String render(Report report) {
-        Writer writer = new Writer(new FootnoteIndex(), new MarkdownAnchors(report));
+        MarkdownWriter writer = new MarkdownWriter(new FootnoteIndex(), new MarkdownAnchors(report));
         writer.report(report);
         return writer.lines.isEmpty() ? "" : String.join("\n", writer.lines) + "\n";
     }
@@ -46,12 +46,12 @@ public final class MarkdownRenderer implements Renderer {
     }
 
     /** Writes a report, or what stands below an item of a list. */
-    private static final class Writer implements BlockVisitor {
+    private static final class MarkdownWriter implements BlockVisitor {
         private final List<String> lines = new ArrayList<>();
         private final FootnoteIndex footnotes;
         private final MarkdownAnchors anchors;
 
-        Writer(FootnoteIndex footnotes, MarkdownAnchors anchors) {
+        MarkdownWriter(FootnoteIndex footnotes, MarkdownAnchors anchors) {
             this.footnotes = footnotes;
             this.anchors = anchors;
         }
@@ -182,7 +182,7 @@ public final class MarkdownRenderer implements Renderer {
 
         /** What stands below an item, indented; a list directly, anything else after an empty line. */
         private void below(List<Block> blocks, String indent) {
-            Writer inner = new Writer(footnotes, anchors);
+            MarkdownWriter inner = new MarkdownWriter(footnotes, anchors);
             blocks.forEach(block -> block.accept(inner));
             if (!blocks.isEmpty() && !(blocks.get(0) instanceof ItemList)) {
                 lines.add("");

@@ -38,7 +38,7 @@ final class StyledText {
     /** The text broken into lines of at most some columns. */
     List<StyledText> lines(int columns) {
         List<StyledText> out = new ArrayList<>();
-        for (LineBreaker.Range line : LineBreaker.lines(text, columns)) {
+        for (LineBreaker.CharacterRange line : LineBreaker.lines(text, columns)) {
             out.add(new StyledText(text.substring(line.from(), line.to()), styles.subList(line.from(), line.to())));
         }
         return out;

@@ -18,7 +18,7 @@ final class TableLayout {
     private static final int LONGEST_WORD = 24;
 
     /** Columns that stand side by side, with their widths. */
-    record Part(List<Integer> columns, List<Integer> widths) {
+    record TableSlice(List<Integer> columns, List<Integer> widths) {
 
         int width() {
             int sum = GAP * (widths.size() - 1);
@@ -37,7 +37,7 @@ final class TableLayout {
      * @param cells   the width of its widest cell, the heading aside
      * @param figures the cells are not to be wrapped, although the heading may be
      */
-    record Column(int natural, int word, int cells, boolean figures, boolean optional) {
+    record ColumnMeasure(int natural, int word, int cells, boolean figures, boolean optional) {
 
         int least() {
             int wrapped = Math.max(LEAST, Math.min(word, LONGEST_WORD));
@@ -45,22 +45,22 @@ final class TableLayout {
         }
     }
 
-    private final List<Column> columns;
+    private final List<ColumnMeasure> columns;
     private final int keys;
     private final int room;
 
-    private TableLayout(List<Column> columns, int keys, int room) {
+    private TableLayout(List<ColumnMeasure> columns, int keys, int room) {
         this.columns = columns;
         this.keys = keys;
         this.room = room;
     }
 
     /** The parts to show below each other; none where the rows are to be shown without columns. */
-    static List<Part> of(List<Column> columns, int keys, int room) {
+    static List<TableSlice> of(List<ColumnMeasure> columns, int keys, int room) {
         return new TableLayout(columns, keys, room).parts();
     }
 
-    private List<Part> parts() {
+    private List<TableSlice> parts() {
         List<Integer> kept = kept();
         return least(kept).width() <= room ? List.of(fitted(kept)) : split(kept);
     }
@@ -79,11 +79,11 @@ final class TableLayout {
         return out;
     }
 
-    private List<Part> split(List<Integer> kept) {
+    private List<TableSlice> split(List<Integer> kept) {
         List<Integer> key = kept.subList(0, Math.min(keys, kept.size()));
         List<Integer> others = kept.subList(key.size(), kept.size());
         for (int count = 2; count <= others.size(); count++) {
-            List<Part> parts = inParts(key, others, count);
+            List<TableSlice> parts = inParts(key, others, count);
             if (!parts.isEmpty()) {
                 return parts;
             }
@@ -92,8 +92,8 @@ final class TableLayout {
     }
 
     /** Some parts of nearly the same number of columns; none where one of them does not fit. */
-    private List<Part> inParts(List<Integer> key, List<Integer> others, int count) {
-        List<Part> out = new ArrayList<>();
+    private List<TableSlice> inParts(List<Integer> key, List<Integer> others, int count) {
+        List<TableSlice> out = new ArrayList<>();
         int size = (others.size() + count - 1) / count;
         for (int from = 0; from < others.size(); from += size) {
             List<Integer> part = new ArrayList<>(key);
@@ -107,13 +107,13 @@ final class TableLayout {
     }
 
     /** The natural widths, the widest made narrower until all fit. */
-    private Part fitted(List<Integer> shown) {
+    private TableSlice fitted(List<Integer> shown) {
         int[] widths = natural(shown).widths().stream().mapToInt(Integer::intValue).toArray();
         int excess = Arrays.stream(widths).sum() + GAP * (widths.length - 1) - room;
         for (; excess > 0; excess--) {
             widths[widestAboveLeast(shown, widths)]--;
         }
-        return new Part(shown, Arrays.stream(widths).boxed().toList());
+        return new TableSlice(shown, Arrays.stream(widths).boxed().toList());
     }
 
     private int widestAboveLeast(List<Integer> shown, int[] widths) {
@@ -127,11 +127,11 @@ final class TableLayout {
         return widest;
     }
 
-    private Part natural(List<Integer> shown) {
-        return new Part(shown, shown.stream().map(column -> columns.get(column).natural()).toList());
+    private TableSlice natural(List<Integer> shown) {
+        return new TableSlice(shown, shown.stream().map(column -> columns.get(column).natural()).toList());
     }
 
-    private Part least(List<Integer> shown) {
-        return new Part(shown, shown.stream().map(column -> columns.get(column).least()).toList());
+    private TableSlice least(List<Integer> shown) {
+        return new TableSlice(shown, shown.stream().map(column -> columns.get(column).least()).toList());
     }
 }

@@ -72,7 +72,7 @@ final class TerminalDefinitions {
         boolean beside = remark.width() <= remarks;
         List<StyledText> values = line(row.value()).lines(page.width() - at - (remarks > 0 ? remarks + GAP : 0));
         for (int i = 0; i < values.size(); i++) {
-            TerminalPage.Row out = page.row().at(indent, i == 0 ? label : StyledText.EMPTY).at(at, values.get(i));
+            TerminalPage.TerminalLine out = page.row().at(indent, i == 0 ? label : StyledText.EMPTY).at(at, values.get(i));
             out.at(page.width() - remarks, i == 0 && beside ? remark : StyledText.EMPTY).end();
         }
         if (!beside) {

@@ -65,8 +65,8 @@ final class TerminalPage {
     }
 
     /** Texts at their columns in one line; what lies behind the last is not padded. */
-    Row row() {
-        return new Row();
+    TerminalLine row() {
+        return new TerminalLine();
     }
 
     /** A text at the left and one at the right end of a line; below each other where one line does not hold both. */
@@ -87,10 +87,10 @@ final class TerminalPage {
     }
 
     /** A line that is put together from the left. */
-    final class Row {
+    final class TerminalLine {
         private int used;
 
-        Row at(int column, StyledText text) {
+        TerminalLine at(int column, StyledText text) {
             if (!text.isEmpty()) {
                 out.append(" ".repeat(Math.max(0, column - used)));
                 text.write(out, colour);

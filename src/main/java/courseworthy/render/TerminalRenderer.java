@@ -47,20 +47,20 @@ public final class TerminalRenderer implements Renderer {
 
     @Override
     public String render(Report report) {
-        Writer writer = new Writer(new TerminalPage(width, colour));
+        TerminalWriter writer = new TerminalWriter(new TerminalPage(width, colour));
         writer.report(report);
         return writer.page.toString();
     }
 
     /** Writes one report. */
-    private static final class Writer implements BlockVisitor {
+    private static final class TerminalWriter implements BlockVisitor {
         private final TerminalPage page;
         private final FootnoteIndex footnotes = new FootnoteIndex();
         private int indent;
         /** The widths of labels and remarks in the section at hand. */
         private TerminalDefinitions definitions;
 
-        Writer(TerminalPage page) {
+        TerminalWriter(TerminalPage page) {
             this.page = page;
         }
 

@@ -30,11 +30,11 @@ final class TerminalTable {
     }
 
     void write() {
-        List<TableLayout.Column> columns = new ArrayList<>();
+        List<TableLayout.ColumnMeasure> columns = new ArrayList<>();
         for (int i = 0; i < headings.size(); i++) {
             columns.add(column(i));
         }
-        List<TableLayout.Part> parts = TableLayout.of(columns, table.keyColumns(), page.width() - indent);
+        List<TableLayout.TableSlice> parts = TableLayout.of(columns, table.keyColumns(), page.width() - indent);
         for (int i = 0; i < parts.size(); i++) {
             if (i > 0) {
                 page.blank();
@@ -46,7 +46,7 @@ final class TerminalTable {
         }
     }
 
-    private TableLayout.Column column(int index) {
+    private TableLayout.ColumnMeasure column(int index) {
         StyledText heading = headings.get(index);
         int cells = 0;
         int word = heading.widestWord();
@@ -55,10 +55,10 @@ final class TerminalTable {
             word = Math.max(word, row.get(index).widestWord());
         }
         boolean figures = table.columns().get(index).alignment() == Alignment.RIGHT;
-        return new TableLayout.Column(Math.max(cells, heading.width()), word, cells, figures, table.columns().get(index).optional());
+        return new TableLayout.ColumnMeasure(Math.max(cells, heading.width()), word, cells, figures, table.columns().get(index).optional());
     }
 
-    private void part(TableLayout.Part part) {
+    private void part(TableLayout.TableSlice part) {
         if (headings.stream().anyMatch(heading -> !heading.isEmpty())) {
             line(part, headings);
         }
@@ -66,7 +66,7 @@ final class TerminalTable {
     }
 
     /** One row, each cell wrapped in its column. */
-    private void line(TableLayout.Part part, List<StyledText> cells) {
+    private void line(TableLayout.TableSlice part, List<StyledText> cells) {
         List<List<StyledText>> wrapped = new ArrayList<>();
         int most = 0;
         for (int i = 0; i < part.columns().size(); i++) {
@@ -75,7 +75,7 @@ final class TerminalTable {
             most = Math.max(most, lines.size());
         }
         for (int at = 0; at < most; at++) {
-            TerminalPage.Row row = page.row();
+            TerminalPage.TerminalLine row = page.row();
             int column = indent;
             for (int i = 0; i < wrapped.size(); i++) {
                 StyledText cell = at < wrapped.get(i).size() ? wrapped.get(i).get(at) : StyledText.EMPTY;

@@ -3,9 +3,9 @@ package courseworthy.report;
 import courseworthy.report.picture.BackPlan;
 import courseworthy.task.Brief;
 import courseworthy.task.Preparation;
-import courseworthy.task.Preparation.LastMoment;
-import courseworthy.task.Preparation.Sitting;
-import courseworthy.task.Preparation.Wait;
+import courseworthy.task.Preparation.SwitchDeadline;
+import courseworthy.task.Preparation.WorkSession;
+import courseworthy.task.Preparation.WaitingTime;
 import java.util.List;
 
 /** The days before the start of a brief's ride, planned back from it. */
@@ -26,19 +26,19 @@ final class BackPlanFigure {
         return new Figure(RichText.of(title(preparation, start)), plan, RichText.ofQuoted(sentence(preparation, start)), data(preparation, start));
     }
 
-    private static BackPlan.Sitting sitting(Sitting each) {
-        return new BackPlan.Sitting(each.when(), each.to(), each.items(), each.critical(), each.to() - each.from());
+    private static BackPlan.SessionBar sitting(WorkSession each) {
+        return new BackPlan.SessionBar(each.when(), each.to(), each.items(), each.critical(), each.to() - each.from());
     }
 
-    private static BackPlan.Wait wait(Wait each) {
-        return new BackPlan.Wait(each.part(), each.from(), each.to());
+    private static BackPlan.WaitBar wait(WaitingTime each) {
+        return new BackPlan.WaitBar(each.part(), each.from(), each.to());
     }
 
-    private static BackPlan.LastMoment lastMoment(LastMoment each) {
-        return new BackPlan.LastMoment(turn(each), each.at());
+    private static BackPlan.DeadlineMark lastMoment(SwitchDeadline each) {
+        return new BackPlan.DeadlineMark(turn(each), each.at());
     }
 
-    private static String turn(LastMoment each) {
+    private static String turn(SwitchDeadline each) {
         return "if " + each.turns() + ": " + Phrases.count(each.changes(), "change");
     }
 
@@ -47,31 +47,31 @@ final class BackPlanFigure {
         if (!preparation.lastMoments().isEmpty()) {
             return "Plan B: start work by " + PlanReport.ofDay(start + preparation.lastMoments().get(0).at());
         }
-        Sitting first = preparation.sittings().get(0);
+        WorkSession first = preparation.sittings().get(0);
         return "Work begins at " + PlanReport.ofDay(start + first.from());
     }
 
     private static String sentence(Preparation preparation, int start) {
-        int items = preparation.sittings().stream().mapToInt(Sitting::items).sum();
+        int items = preparation.sittings().stream().mapToInt(WorkSession::items).sum();
         String waits = preparation.waits().isEmpty() ? "" : "; longest wait: " + longest(preparation.waits());
         return Phrases.count(items, "thing") + " to do in " + Phrases.count(preparation.sittings().size(), "sitting") + " before the start at "
                 + PlanReport.ofDay(start) + waits + ".";
     }
 
-    private static String longest(List<Wait> waits) {
-        Wait longest = Preparation.longest(waits);
+    private static String longest(List<WaitingTime> waits) {
+        WaitingTime longest = Preparation.longest(waits);
         return longest.part() + ", " + PlanReport.clock(longest.to() - longest.from()) + " h";
     }
 
     private static Table data(Preparation preparation, int start) {
         Table.Builder out = Table.builder().column("From").column("To").column("What");
-        for (Sitting each : preparation.sittings()) {
+        for (WorkSession each : preparation.sittings()) {
             row(out, start, each.from(), each.to(), each.when() + ": " + Phrases.count(each.items(), "thing") + " to do, " + each.critical() + " safety-critical");
         }
-        for (Wait each : preparation.waits()) {
+        for (WaitingTime each : preparation.waits()) {
             row(out, start, each.from(), each.to(), each.part() + " left alone: " + each.what());
         }
-        for (LastMoment each : preparation.lastMoments()) {
+        for (SwitchDeadline each : preparation.lastMoments()) {
             row(out, start, each.at(), 0, "last moment to start work " + turn(each));
         }
         return out.build();

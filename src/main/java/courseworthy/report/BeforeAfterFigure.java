@@ -26,8 +26,8 @@ final class BeforeAfterFigure {
         return new Figure(title, picture, RichText.ofQuoted(sentence(build, changed)), data(build.places()));
     }
 
-    private static BeforeAfter.Row row(PlaceChange each) {
-        return new BeforeAfter.Row(each.place().words(), name(each.before()), name(each.after()), each.changes(), name(each.from()), name(each.to()));
+    private static BeforeAfter.PlaceComparison row(PlaceChange each) {
+        return new BeforeAfter.PlaceComparison(each.place().words(), name(each.before()), name(each.after()), each.changes(), name(each.from()), name(each.to()));
     }
 
     private static String name(Part part) {

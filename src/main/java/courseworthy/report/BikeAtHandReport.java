@@ -67,7 +67,7 @@ public final class BikeAtHandReport {
     public static List<String> against(BikeAtHand bike) {
         Set<String> out = new LinkedHashSet<>();
         for (Claim claim : bike.against()) {
-            out.add(Phrases.because(claim.author()));
+            out.add(Phrases.because(claim.origin()));
         }
         return List.copyOf(out);
     }

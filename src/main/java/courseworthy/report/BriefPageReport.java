@@ -6,7 +6,7 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.TestedFact;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.Status;
-import courseworthy.demand.Demands.Assumed;
+import courseworthy.demand.Demands.AssumedInput;
 import courseworthy.demand.Measure;
 import courseworthy.report.ItemList.Item;
 import courseworthy.task.Brief;
@@ -31,7 +31,7 @@ public final class BriefPageReport {
 
     private final Brief brief;
     private final BriefReport parts;
-    private final Map<String, Assumed> assumed = new LinkedHashMap<>();
+    private final Map<String, AssumedInput> assumed = new LinkedHashMap<>();
 
     private final RuleLinks links;
 
@@ -137,7 +137,7 @@ public final class BriefPageReport {
         decision.lost().forEach(lost -> claims.add(lost.claim()));
         for (Claim claim : claims) {
             for (TestedFact fact : claim.grounds()) {
-                Assumed each = assumed.get(fact.measure());
+                AssumedInput each = assumed.get(fact.measure());
                 if (each != null) {
                     found.put(each.what(), RichText.EMPTY.styled(each.what() + " " + each.value(), Style.ASSUMED).text(" (")
                             .crossReference("how to make it known", BriefReport.ASSUMED).text(")"));
@@ -149,7 +149,7 @@ public final class BriefPageReport {
 
     private Section.Builder assumed() {
         List<Definition> rows = new ArrayList<>();
-        for (Assumed each : assumed.values()) {
+        for (AssumedInput each : assumed.values()) {
             Definition row = Definition.of(each.what(), RichText.EMPTY.styled(each.value(), Style.ASSUMED));
             Measure measure = Measure.find(each.what());
             rows.add(measure == null || measure.input().place() == null ? row : row.remark(Phrases.keys(measure.input())));

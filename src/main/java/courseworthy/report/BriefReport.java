@@ -4,7 +4,7 @@ import courseworthy.call.Firmness;
 import courseworthy.claim.RuleOrigin;
 import courseworthy.course.ElevationLine;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision.Status;
 import courseworthy.report.picture.ElevationProfile;
 import courseworthy.task.Brief;
@@ -34,10 +34,10 @@ public final class BriefReport {
     public static final List<String> PARTS = List.of(IN_SHORT, SET_UP, CLOSE, SettingReport.ID, PlanReport.ID, ForecastReport.ID, BikeAtHandReport.ID,
             WorthReport.ID, BuildReport.ID, LEAVE_ALONE, REASONS, AGAINST, ASSUMED, MISSING, COURSE_FILE, CAUTIONS, ChecklistReport.ID);
 
-    static final RichText FIRMNESS_MEANS = Phrases.standing(Firmness.Level.FIRM)
+    static final RichText FIRMNESS_MEANS = Phrases.standing(Firmness.FirmnessLevel.FIRM)
             .text(": a limit decides, or a published source or several habits of the trade agree, on what is known. ")
-            .append(Phrases.standing(Firmness.Level.FAIR)).text(": one habit, some advice against it, or something assumed. ")
-            .append(Phrases.standing(Firmness.Level.THIN)).text(" (in short: unsure): divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
+            .append(Phrases.standing(Firmness.FirmnessLevel.FAIR)).text(": one habit, some advice against it, or something assumed. ")
+            .append(Phrases.standing(Firmness.FirmnessLevel.THIN)).text(" (in short: unsure): divided advice, one opinion, gaps, or no advice. " + Phrases.CLOSE_MARK
                     + ": close; a small change in one figure would change it.");
 
     /** The parts that give reasons, and so name rules. */
@@ -173,8 +173,8 @@ public final class BriefReport {
     private Section.Builder reasons() {
         List<RichText> lines = new ArrayList<>();
         for (LeadingReason reason : brief.reasons()) {
-            lines.add(RichText.ofQuoted(Phrases.values(reason.decisions())).in(Style.STRONG).text(": ").quoted(Phrases.because(reason.claim().author()))
-                    .append(rule(reason.claim().author())));
+            lines.add(RichText.ofQuoted(Phrases.values(reason.decisions())).in(Style.STRONG).text(": ").quoted(Phrases.because(reason.claim().origin()))
+                    .append(rule(reason.claim().origin())));
         }
         return Section.builder(REASONS, "Reasons").remark(Phrases.ELSE_PRACTICE).paragraph(lines.isEmpty() ? "No rule applied; every value is a default." : "")
                 .bullets(lines);
@@ -183,9 +183,9 @@ public final class BriefReport {
     private Section.Builder against() {
         List<RichText> lines = new ArrayList<>();
         for (Decision decision : brief.decisions()) {
-            for (Lost lost : Phrases.against(decision)) {
+            for (LosingClaim lost : Phrases.against(decision)) {
                 lines.add(RichText.of(decision.topic().name() + ": ").quoted(Phrases.says(lost.claim()) + ", " + Phrases.lost(lost) + ". "
-                        + Phrases.because(lost.claim().author())).append(rule(lost.claim().author())));
+                        + Phrases.because(lost.claim().origin())).append(rule(lost.claim().origin())));
             }
         }
         return Section.builder(AGAINST, "Advice that was not followed").bullets(lines);

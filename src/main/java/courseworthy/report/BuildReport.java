@@ -1,12 +1,12 @@
 package courseworthy.report;
 
 import courseworthy.build.Build;
-import courseworthy.build.Build.Fitted;
-import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.FittedPart;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.WorkPlan;
 import courseworthy.event.WorkHours;
-import courseworthy.fit.FitFindings.Finding;
+import courseworthy.fit.FitFindings.FitFinding;
 import courseworthy.workshop.Part;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -97,7 +97,7 @@ final class BuildReport {
         return lines.stream().map(RichText::ofQuoted).toList();
     }
 
-    private static List<String> findings(List<Finding> findings) {
+    private static List<String> findings(List<FitFinding> findings) {
         return findings.stream().map(BuildReport::finding).toList();
     }
 
@@ -123,7 +123,7 @@ final class BuildReport {
         if (!plan.fits()) {
             out.add("There is not enough time for it before the bike leaves, in the time for work that you have given.");
         }
-        for (WorkPlan.Evening evening : plan.evenings()) {
+        for (WorkPlan.WorkEvening evening : plan.evenings()) {
             List<String> steps = new ArrayList<>();
             evening.steps().forEach(each -> steps.add(each.what() + " (" + each.minutes() + " min)"
                     + (each.pause() == 0 ? "" : ", " + Figures.time(each.pause() * 60.0) + " before " + each.before())));
@@ -165,7 +165,7 @@ final class BuildReport {
     }
 
     /** The part, and where it comes from where it has to move. */
-    private static String part(Build build, Fitted fitted) {
+    private static String part(Build build, FittedPart fitted) {
         for (Swap swap : build.swaps()) {
             if (swap.place() == fitted.place() && fitted.part().equals(swap.on())) {
                 return fitted.part() + (swap.from() == null ? " (to fit)" : " (to fit, from " + swap.from() + ")");
@@ -228,11 +228,11 @@ final class BuildReport {
                 + " Then test-ride this exact build for 30 to 60 min, and check every bolt and axle after it.";
     }
 
-    private static String notMet(NotMet each) {
+    private static String notMet(UnmetDecision each) {
         return each.topic() + ": " + each.got() + ", recommended " + each.wanted() + (each.part().isEmpty() ? "" : ". You would need: " + each.part());
     }
 
-    private static String finding(Finding finding) {
+    private static String finding(FitFinding finding) {
         List<String> names = new ArrayList<>();
         for (Part part : finding.parts()) {
             names.add(part.name());
@@ -242,6 +242,6 @@ final class BuildReport {
             case UNKNOWN -> ", not known";
             case FLAGGED, DOES_NOT_FIT -> ", " + finding.fit().result().words();
         };
-        return String.join(" and ", names) + result + ": " + finding.fit().words() + ". " + finding.author().because();
+        return String.join(" and ", names) + result + ": " + finding.fit().words() + ". " + finding.origin().because();
     }
 }

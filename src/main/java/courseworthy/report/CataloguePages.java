@@ -57,7 +57,7 @@ public final class CataloguePages {
         out.put(stretchesPath(), stretches());
         out.put(rulesPath(), list());
         for (RulePage rule : rules) {
-            out.put(path(rule.rule().author().rule(), suffix), rule(rule));
+            out.put(path(rule.rule().origin().rule(), suffix), rule(rule));
         }
         return out;
     }
@@ -127,7 +127,7 @@ public final class CataloguePages {
         }
         List<RichText> testing = new ArrayList<>();
         for (RulePage page : testing(topic)) {
-            testing.add(link(page, UP).text(", " + page.rule().author().where()));
+            testing.add(link(page, UP).text(", " + page.rule().origin().where()));
         }
         return Report.builder(RichText.of(Phrases.capital(topic.name()))).paragraph(topic.about() + ".").definitions(facts)
                 .section(Section.builder("in-a-sheet", "In a sheet").paragraph("For example, a row may say:")
@@ -230,14 +230,14 @@ public final class CataloguePages {
     }
 
     private RichText link(RulePage page, String to) {
-        String rule = page.rule().author().rule();
+        String rule = page.rule().origin().rule();
         return RichText.EMPTY.link(rule, to + path(rule, suffix));
     }
 
     private Report list() {
         List<RichText> lines = new ArrayList<>();
         for (RulePage page : rules) {
-            lines.add(link(page, UP).text(": " + page.rule().author().because()));
+            lines.add(link(page, UP).text(": " + page.rule().origin().because()));
         }
         return Report.builder(RichText.of("All rules")).subtitle(Phrases.count(rules.size(), "rule")).paragraph(home()).bullets(lines).build();
     }
@@ -247,7 +247,7 @@ public final class CataloguePages {
     }
 
     private Report rule(RulePage page) {
-        RuleOrigin author = page.rule().author();
+        RuleOrigin author = page.rule().origin();
         List<RichText> reads = new ArrayList<>();
         page.measures().forEach(each -> reads.add(RichText.EMPTY.link(each.written(), UP + path(each)).text(": " + each.about() + ".")));
         page.decided().forEach(each -> reads.add(link(each).text(", as decided")));
@@ -280,7 +280,7 @@ public final class CataloguePages {
         Section.Builder out = Section.builder("rules", heading).paragraph(pages.isEmpty() ? "No shipped rule." : "");
         for (int i = 0; i < pages.size(); i++) {
             RulePage page = pages.get(i);
-            RuleOrigin author = page.rule().author();
+            RuleOrigin author = page.rule().origin();
             out.section(Section.builder("rule-" + (i + 1), author.rule()).bullets(CatalogueReport.says(page.rule()))
                     .paragraph(author.because() + " (" + author.force().word() + "; " + Phrases.standing(author) + ")")
                     .paragraph(cases("Applies", page.applies())).paragraph(cases("Does not apply", page.silent()))

@@ -55,15 +55,15 @@ public final class CatalogueReport {
     public static Report rules(List<RuleEntry> rules) {
         List<ItemList.Item> items = new ArrayList<>();
         for (RuleEntry rule : rules) {
-            items.add(new ItemList.Item(RichText.ofStrong(rule.author().rule()).text(": " + rule.author().force().word()), below(rule)));
+            items.add(new ItemList.Item(RichText.ofStrong(rule.origin().rule()).text(": " + rule.origin().force().word()), below(rule)));
         }
         return Report.builder(RichText.of("Shipped rules")).subtitle(Phrases.count(rules.size(), "rule")).items(items).build();
     }
 
     private static List<Block> below(RuleEntry rule) {
         return List.of(ItemList.bulleted(says(rule)),
-                new Paragraph(RichText.of(rule.author().because() + " (" + Phrases.standing(rule.author()) + ")"), Paragraph.Role.BODY),
-                new Paragraph(RichText.of(rule.author().where().toString()), Paragraph.Role.REMARK));
+                new Paragraph(RichText.of(rule.origin().because() + " (" + Phrases.standing(rule.origin()) + ")"), Paragraph.Role.BODY),
+                new Paragraph(RichText.of(rule.origin().where().toString()), Paragraph.Role.REMARK));
     }
 
     /** What a rule says on topics and puts on the checklist, line by line. */

@@ -1,8 +1,8 @@
 package courseworthy.report;
 
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.checklist.ChecklistSchedule;
-import courseworthy.checklist.ChecklistSchedule.Slot;
+import courseworthy.checklist.ChecklistSchedule.ScheduledSection;
 import courseworthy.demand.Measure;
 import courseworthy.report.Calendar.Entry;
 import courseworthy.task.Brief;
@@ -38,7 +38,7 @@ public final class ChecklistCalendar {
     private Calendar calendar() {
         List<Entry> out = new ArrayList<>();
         out.add(ride());
-        for (Slot slot : schedule.slots()) {
+        for (ScheduledSection slot : schedule.slots()) {
             out.add(section(slot));
         }
         out.sort(Comparator.comparing(Entry::from));
@@ -62,9 +62,9 @@ public final class ChecklistCalendar {
         return new Entry(identity("start", 0), RichText.of("Start: ").quoted(name()), lines, schedule.start(), schedule.finish(), AN_HOUR_BEFORE);
     }
 
-    private Entry section(Slot slot) {
+    private Entry section(ScheduledSection slot) {
         List<RichText> lines = new ArrayList<>();
-        for (Item item : slot.section().items()) {
+        for (ChecklistItem item : slot.section().items()) {
             lines.add(RichText.of(item.critical() ? "! " : "- ").quoted(item.what()).text(". " + CheckboxList.DONE_WHEN + ": ").quoted(item.find()));
         }
         lines.add(RichText.ofQuoted(slot.section().done()));

@@ -44,9 +44,9 @@ public final class ChecklistReport {
     static List<Section> printed(Checklist checklist) {
         List<Section> out = new ArrayList<>();
         for (int i = 0; i < checklist.sections().size(); i++) {
-            Checklist.Section each = checklist.sections().get(i);
+            Checklist.ChecklistSection each = checklist.sections().get(i);
             List<CheckboxList.Entry> boxes = new ArrayList<>();
-            for (Checklist.Item item : each.items()) {
+            for (Checklist.ChecklistItem item : each.items()) {
                 boxes.add(new CheckboxList.Entry(item.critical(), RichText.ofQuoted(item.what()), RichText.ofQuoted(item.find()), RichText.EMPTY));
             }
             out.add(Section.builder(ID + "-" + (i + 1), RichText.ofQuoted(Phrases.capital(each.when()))).checkboxes(boxes).remark(RichText.ofQuoted(each.done())).build());
@@ -71,16 +71,16 @@ public final class ChecklistReport {
         Section.Builder out = Section.builder(ID, heading).aside(Phrases.date(checklist.date()))
                 .paragraph(checklist.sections().isEmpty() ? "There is nothing to do." : "");
         for (int i = 0; i < checklist.sections().size(); i++) {
-            Checklist.Section each = checklist.sections().get(i);
+            Checklist.ChecklistSection each = checklist.sections().get(i);
             out.section(Section.builder(ID + "-" + (i + 1), RichText.ofQuoted(Phrases.capital(each.when()))).checkboxes(entries(each))
                     .remark(RichText.ofQuoted(each.done())));
         }
         return out.build();
     }
 
-    private static List<CheckboxList.Entry> entries(Checklist.Section section) {
+    private static List<CheckboxList.Entry> entries(Checklist.ChecklistSection section) {
         List<CheckboxList.Entry> out = new ArrayList<>();
-        for (Checklist.Item item : section.items()) {
+        for (Checklist.ChecklistItem item : section.items()) {
             out.add(new CheckboxList.Entry(item.critical(), RichText.ofQuoted(item.what()), RichText.ofQuoted(item.find()), RichText.ofQuoted(item.because())));
         }
         return out;

@@ -3,7 +3,7 @@ package courseworthy.report;
 import courseworthy.claim.Claim;
 import courseworthy.claim.TestedFact;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.report.ItemList.Item;
 import courseworthy.report.Paragraph.Role;
 import courseworthy.task.Brief;
@@ -27,14 +27,14 @@ final class ClaimItems {
     }
 
     /** A claim that lost, with what became of it. */
-    static Item terse(Lost lost, RuleLinks links) {
+    static Item terse(LosingClaim lost, RuleLinks links) {
         return Item.of(rule(lost.claim(), links).text("; " + Phrases.lost(lost)), facts(lost.claim()));
     }
 
     /** The rule, its facts and its reason. */
     static Item withReason(Claim claim, RuleLinks links) {
         List<Block> below = new ArrayList<>(terse(claim, links).below());
-        below.add(new Paragraph(RichText.ofQuoted(claim.author().because()), Role.BODY));
+        below.add(new Paragraph(RichText.ofQuoted(claim.origin().because()), Role.BODY));
         return new Item(rule(claim, links), below);
     }
 
@@ -43,18 +43,18 @@ final class ClaimItems {
         return full(claim, RichText.EMPTY, links);
     }
 
-    static Item full(Lost lost, RuleLinks links) {
+    static Item full(LosingClaim lost, RuleLinks links) {
         return full(lost.claim(), RichText.of(": ").quoted(Phrases.lost(lost)), links);
     }
 
     private static Item full(Claim claim, RichText lost, RuleLinks links) {
         List<Block> below = new ArrayList<>();
-        below.add(new Paragraph(RichText.ofQuoted(claim.author().because()), Role.BODY));
-        below.add(new Paragraph(RichText.of(claim.author().force().word() + "; ").append(Phrases.origin(claim.author())), Role.BODY));
+        below.add(new Paragraph(RichText.ofQuoted(claim.origin().because()), Role.BODY));
+        below.add(new Paragraph(RichText.of(claim.origin().force().word() + "; ").append(Phrases.origin(claim.origin())), Role.BODY));
         if (!claim.grounds().isEmpty()) {
             below.add(ItemList.bulleted(facts(claim)));
         }
-        below.add(new Paragraph(links.of(claim.author()).quoted(", " + claim.author().where()), Role.REMARK));
+        below.add(new Paragraph(links.of(claim.origin()).quoted(", " + claim.origin().where()), Role.REMARK));
         return new Item(RichText.EMPTY.append(says(claim).in(Style.STRONG)).append(lost), below);
     }
 
@@ -63,7 +63,7 @@ final class ClaimItems {
     }
 
     private static RichText rule(Claim claim, RuleLinks links) {
-        return says(claim).text(": ").append(links.of(claim.author())).text(", " + claim.author().force().word());
+        return says(claim).text(": ").append(links.of(claim.origin())).text(", " + claim.origin().force().word());
     }
 
     private static List<RichText> facts(Claim claim) {

@@ -40,7 +40,7 @@ public final class CompareReport {
     /** A set-up's column by its letter; one that is not what was asked for says so, and which bike it shows. */
     public static String heading(List<SetUp> setUps, int setUp) {
         SetUp shown = setUps.get(setUp);
-        SetUp.Refusal bike = shown.refusedBike();
+        SetUp.RefusedValue bike = shown.refusedBike();
         if (bike != null) {
             return letter(setUp) + ": " + bike.here() + ", not " + bike.asked();
         }
@@ -87,7 +87,7 @@ public final class CompareReport {
         return WorthReport.odds(even, even.faster().equals("recommended") ? "the recommended" : "it");
     }
 
-    private static String refusal(SetUp.Refusal refused) {
+    private static String refusal(SetUp.RefusedValue refused) {
         return Phrases.capital(refused.topic().name()) + " cannot be " + refused.asked() + " and stays " + refused.here()
                 + (refused.by().isEmpty() ? "." : ", because of " + String.join(", ", refused.by()) + ".");
     }
@@ -95,7 +95,7 @@ public final class CompareReport {
     /** What differs, with how firm the recommendation is where another value is asked for. */
     private static List<RichText> changes(Brief brief, SetUp setUp, boolean asked) {
         List<RichText> out = new ArrayList<>();
-        for (SetUp.Difference each : setUp.changes()) {
+        for (SetUp.SetUpDifference each : setUp.changes()) {
             if (each.asked() == asked) {
                 String firmness = asked ? Phrases.firmness(brief, brief.on(each.topic())) : "";
                 out.add(RichText.of(each.topic().name() + " ").strong(each.here()).text(" instead of " + each.recommended() + (firmness.isEmpty() ? "" : " (" + firmness + ")")));

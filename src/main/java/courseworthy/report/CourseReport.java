@@ -62,7 +62,7 @@ public final class CourseReport {
             return out;
         }
         Table.Builder table = Table.builder().figures("km").column("way").column("ground").column("known by");
-        for (GroundBasis.Piece each : course.basis().stretches()) {
+        for (GroundBasis.GroundBasisPiece each : course.basis().stretches()) {
             table.row(RichText.of(Phrases.number(each.from() / 1000, 2) + " to " + Phrases.number(each.to() / 1000, 2)), RichText.ofQuoted(each.way()),
                     RichText.ofQuoted(ground(each)), RichText.of(each.kind().word()));
         }
@@ -70,7 +70,7 @@ public final class CourseReport {
                 .remark(course.basis().rules().isEmpty() ? "" : "Inferred by: " + String.join(", ", course.basis().rules()) + ".");
     }
 
-    private static String ground(GroundBasis.Piece piece) {
+    private static String ground(GroundBasis.GroundBasisPiece piece) {
         Set<String> mayBe = new LinkedHashSet<>();
         piece.mayBe().forEach(each -> mayBe.add(said(each)));
         String known = said(piece.ground());

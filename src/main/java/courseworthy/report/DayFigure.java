@@ -4,12 +4,12 @@ import courseworthy.demand.DayDemands;
 import courseworthy.demand.HourWeather;
 import courseworthy.event.WindDirection;
 import courseworthy.report.picture.DayStrip;
-import courseworthy.report.picture.DayStrip.Light;
-import courseworthy.report.picture.DayStrip.LightSpan;
+import courseworthy.report.picture.DayStrip.LightBand;
+import courseworthy.report.picture.DayStrip.LightSection;
 import courseworthy.report.picture.ValueRange;
 import courseworthy.task.Brief;
 import courseworthy.worth.DayPlan;
-import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.PlanHour;
 import courseworthy.worth.DayPlanSummary;
 import java.util.List;
 
@@ -34,26 +34,26 @@ final class DayFigure {
         return new Figure(RichText.of(title(plan)), strip, RichText.of(sentence(plan)), data(plan, fed));
     }
 
-    private static DayStrip.Hour hour(Hour hour, boolean fed) {
-        return new DayStrip.Hour(hour.from(), hour.to(), hour.temperature(), Ranges.of(hour.drink()), fed ? Ranges.of(hour.carbohydrate()) : null,
+    private static DayStrip.HourColumn hour(PlanHour hour, boolean fed) {
+        return new DayStrip.HourColumn(hour.from(), hour.to(), hour.temperature(), Ranges.of(hour.drink()), fed ? Ranges.of(hour.carbohydrate()) : null,
                 hour.weather() == null ? null : weather(hour.weather()));
     }
 
-    private static DayStrip.Weather weather(HourWeather met) {
-        return new DayStrip.Weather(met.wind() == null ? null : Double.valueOf(met.wind() * KM_PER_H), met.from() == null ? "" : WindDirection.word(met.from()),
+    private static DayStrip.HourReading weather(HourWeather met) {
+        return new DayStrip.HourReading(met.wind() == null ? null : Double.valueOf(met.wind() * KM_PER_H), met.from() == null ? "" : WindDirection.word(met.from()),
                 met.rain() == null ? null : new ValueRange(met.rain() * MM, met.rain() * MM, met.rain() * MM), WeatherReport.going(met));
     }
 
-    private static LightSpan span(DayDemands.LightSpan span) {
-        return new LightSpan(span.from(), span.to(), switch (span.light()) {
-            case DAY -> Light.DAY;
-            case TWILIGHT -> Light.TWILIGHT;
-            case NIGHT -> Light.NIGHT;
+    private static LightSection span(DayDemands.LightSpan span) {
+        return new LightSection(span.from(), span.to(), switch (span.light()) {
+            case DAY -> LightBand.DAY;
+            case TWILIGHT -> LightBand.TWILIGHT;
+            case NIGHT -> LightBand.NIGHT;
         });
     }
 
     private static String title(DayPlan plan) {
-        Hour hottest = DayPlanSummary.hottest(plan.hours());
+        PlanHour hottest = DayPlanSummary.hottest(plan.hours());
         return hottest == null ? "Food and drink by the hour" : "Warmest, " + Phrases.number(hottest.temperature(), 0) + " C, from "
                 + clock(plan, hottest.from()) + (plan.start() == null ? " h after the start" : "");
     }
@@ -65,7 +65,7 @@ final class DayFigure {
 
     private static Table data(DayPlan plan, boolean fed) {
         Table.Builder out = Table.builder().column(plan.start() == null ? "Hours" : "Time").figures("Temperature, C").column("Drink, L").column("Carbohydrate, g");
-        for (Hour each : plan.hours()) {
+        for (PlanHour each : plan.hours()) {
             out.row(clock(plan, each.from()) + " to " + clock(plan, each.to()), each.temperature() == null ? "" : Phrases.number(each.temperature(), 0),
                     Figures.plain(each.drink(), 1), fed ? Figures.plain(each.carbohydrate(), 0) : "");
         }

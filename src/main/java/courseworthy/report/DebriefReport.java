@@ -2,11 +2,11 @@ package courseworthy.report;
 
 import courseworthy.debrief.AdviceOutcome;
 import courseworthy.debrief.Debrief;
-import courseworthy.debrief.Debrief.Line;
+import courseworthy.debrief.Debrief.DebriefLine;
 import courseworthy.debrief.DebriefResult;
 import courseworthy.debrief.Proportion;
 import courseworthy.debrief.RuleRecord;
-import courseworthy.debrief.RuleRecord.OfRule;
+import courseworthy.debrief.RuleRecord.RuleTally;
 import courseworthy.debrief.SavedBrief;
 import courseworthy.debrief.Verdict;
 import courseworthy.task.DebriefReading;
@@ -41,7 +41,7 @@ public final class DebriefReport {
     /** One debrief. */
     private static Report debrief(DebriefResult result) {
         List<Definition> day = new ArrayList<>();
-        for (Line line : day(result)) {
+        for (DebriefLine line : day(result)) {
             day.add(Definition.of(line.what(), RichText.ofQuoted(line.words())));
         }
         Report.Builder out = Report.builder(RichText.ofQuoted(result.debrief().name())).subtitle("debrief")
@@ -68,11 +68,11 @@ public final class DebriefReport {
     /** The record over many. */
     private static Report record(String folder, RuleRecord record) {
         List<RichText> review = new ArrayList<>();
-        for (OfRule rule : record.toLookAt()) {
+        for (RuleTally rule : record.toLookAt()) {
             review.add(RichText.ofQuoted(look(rule)));
         }
         List<Definition> tested = new ArrayList<>();
-        for (OfRule rule : record.tested()) {
+        for (RuleTally rule : record.tested()) {
             tested.add(new Definition(RichText.ofQuoted(rule.rule()), RichText.of(counts(rule)), RichText.EMPTY,
                     List.of(RichText.of(rule.share().words()))));
         }
@@ -107,18 +107,18 @@ public final class DebriefReport {
     }
 
     /** What happened, line by line. */
-    static List<Line> day(DebriefResult held) {
-        List<Line> out = new ArrayList<>();
+    static List<DebriefLine> day(DebriefResult held) {
+        List<DebriefLine> out = new ArrayList<>();
         if (held.debrief().hours() != null) {
-            out.add(new Line("hours", hours(held)));
+            out.add(new DebriefLine("hours", hours(held)));
         }
         String weather = weather(held);
         if (!weather.isEmpty()) {
-            out.add(new Line("weather", weather));
+            out.add(new DebriefLine("weather", weather));
         }
         out.addAll(held.debrief().day());
         if (!held.debrief().notes().isEmpty()) {
-            out.add(new Line("notes", held.debrief().notes()));
+            out.add(new DebriefLine("notes", held.debrief().notes()));
         }
         return out;
     }
@@ -134,7 +134,7 @@ public final class DebriefReport {
     }
 
     private static String weather(DebriefResult held) {
-        Debrief.Weather was = held.debrief().weather();
+        Debrief.ReportedWeather was = held.debrief().weather();
         String now = weather(was.going(), was.low(), was.high());
         String predicted = weather(held.given().going(), held.given().coldest(), held.given().hottest());
         return now.isEmpty() ? "" : now + (predicted.isEmpty() ? "" : "; predicted " + predicted);
@@ -153,7 +153,7 @@ public final class DebriefReport {
         return verdict.advice().text() + ": " + String.join("; ", verdict.reasons());
     }
 
-    static String rule(Verdict.OfRule rule) {
+    static String rule(Verdict.RuleVerdict rule) {
         return rule.said().rule() + " (" + rule.said().verb().word() + " " + rule.said().written() + "): " + rule.answer().words() + ", " + rule.reason();
     }
 
@@ -161,7 +161,7 @@ public final class DebriefReport {
     static List<String> rules(Verdict verdict) {
         List<String> out = new ArrayList<>();
         Set<String> untested = new LinkedHashSet<>();
-        for (Verdict.OfRule rule : verdict.rules()) {
+        for (Verdict.RuleVerdict rule : verdict.rules()) {
             if (rule.reason().equals(DebriefResult.UNTESTED)) {
                 untested.add(rule.said().rule());
             } else if (!rule.said().limit()) {
@@ -217,11 +217,11 @@ public final class DebriefReport {
         return Math.round(share * 100);
     }
 
-    static String counts(OfRule rule) {
+    static String counts(RuleTally rule) {
         return "applied " + rule.spoke() + ": borne out " + rule.borneOut() + ", not borne out " + rule.not() + ", inconclusive " + rule.unknown();
     }
 
-    static String look(OfRule rule) {
+    static String look(RuleTally rule) {
         return rule.rule() + ": not borne out in " + String.join(", ", rule.where()) + "; borne out " + rule.share().words() + ".";
     }
 

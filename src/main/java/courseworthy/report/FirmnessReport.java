@@ -88,7 +88,7 @@ final class FirmnessReport {
     private static String evidence(Firmness firmness) {
         Set<String> rules = new LinkedHashSet<>();
         for (Claim claim : firmness.carriers()) {
-            rules.add(claim.author().rule());
+            rules.add(claim.origin().rule());
         }
         String by = rules.isEmpty() ? "" : ", " + some(List.copyOf(rules));
         return switch (firmness.evidence()) {

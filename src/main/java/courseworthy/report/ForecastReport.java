@@ -46,7 +46,7 @@ final class ForecastReport {
             return out.paragraph(other.lacking().isEmpty() ? "The set-up stays as it is." : "Nothing on the build changes.");
         }
         Table.Builder table = Table.builder().column("Change").column("Then").column("Instead of").figures("Start work by");
-        for (PlanB.Line line : other.lines()) {
+        for (PlanB.PlanBLine line : other.lines()) {
             table.row(RichText.of(line.topic()), RichText.ofStrong(line.second()), RichText.of(line.first()), RichText.of(latest(line.latest(), plan)));
         }
         return out.table(table.build()).remark(takes(other));
@@ -60,7 +60,7 @@ final class ForecastReport {
     /** How long each change takes: {@code Takes: tyres 12:45 h (estimate)}. */
     private static String takes(PlanB other) {
         StringBuilder out = new StringBuilder();
-        for (PlanB.Line line : other.lines()) {
+        for (PlanB.PlanBLine line : other.lines()) {
             String each = line.change().word() + " " + PlanReport.clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)");
             if (out.indexOf(each) < 0) {
                 out.append(out.length() == 0 ? "Takes: " : ", ").append(each);
@@ -72,7 +72,7 @@ final class ForecastReport {
     /** What would have to change and stays; empty where nothing has to. */
     private static String lacking(PlanB other) {
         StringBuilder out = new StringBuilder();
-        for (PlanB.Lacking each : other.lacking()) {
+        for (PlanB.MissingItem each : other.lacking()) {
             out.append(out.length() == 0 ? "Recommended then, but not met by your parts: " : "; ").append(each.topic()).append(' ').append(each.wanted())
                     .append(", stays ").append(each.has());
         }

@@ -3,7 +3,7 @@ package courseworthy.report;
 import courseworthy.report.picture.GearLadder;
 import courseworthy.report.picture.GearLadder.Rung;
 import courseworthy.report.picture.GearLadder.SpeedMark;
-import courseworthy.report.picture.GearLadder.SteepPiece;
+import courseworthy.report.picture.GearLadder.SteepMark;
 import courseworthy.task.Brief;
 import courseworthy.worth.HeldGradients;
 import courseworthy.worth.HeldGradients.HeldGear;
@@ -37,8 +37,8 @@ final class GearLadderFigure {
                 each.seconds());
     }
 
-    private static SteepPiece piece(HeldGradients.SteepPiece each) {
-        return new SteepPiece(each.piece().kind().written(), Ranges.of(each.piece().gradient()), each.piece().middle(), each.held(),
+    private static SteepMark piece(HeldGradients.SteepPiece each) {
+        return new SteepMark(each.piece().kind().written(), Ranges.of(each.piece().gradient()), each.piece().middle(), each.held(),
                 Ranges.of(each.climbed().cadence()));
     }
 

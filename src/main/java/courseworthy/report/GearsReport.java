@@ -105,7 +105,7 @@ public final class GearsReport {
     private static Section.Builder use(DrivetrainResult geared, GearChoice choice) {
         List<Bar> bars = new ArrayList<>();
         List<String> written = new ArrayList<>();
-        for (DrivetrainResult.Use each : geared.use()) {
+        for (DrivetrainResult.GearTime each : geared.use()) {
             String time = Figures.time(each.seconds());
             bars.add(new Bar(each.gear().teeth(), each.seconds(), time));
             written.add(each.gear().teeth() + " " + time);

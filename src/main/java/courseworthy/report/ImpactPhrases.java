@@ -5,8 +5,8 @@ import courseworthy.analysis.ChangeGroup;
 import courseworthy.analysis.GroupPhrase;
 import courseworthy.analysis.Impact;
 import courseworthy.analysis.Impact.Kind;
-import courseworthy.analysis.Impact.Ride;
-import courseworthy.analysis.Impact.Turned;
+import courseworthy.analysis.Impact.ImpactRide;
+import courseworthy.analysis.Impact.DecisionChange;
 import courseworthy.analysis.RideCover;
 import courseworthy.claim.Claim;
 import courseworthy.sheet.SheetInForce;
@@ -61,7 +61,7 @@ public final class ImpactPhrases {
 
     /** {@code down by 0.10 to 0.25 bar, now 1.45 to 1.60 bar}. */
     public static String what(ChangeGroup alike) {
-        Turned first = alike.members().get(0);
+        DecisionChange first = alike.members().get(0);
         return switch (alike.change()) {
             case UP, DOWN -> alike.change().words() + " by " + by(alike) + ", now " + now(alike);
             case INSTEAD -> befores(alike) + " becomes " + first.is().phrase();
@@ -123,15 +123,15 @@ public final class ImpactPhrases {
 
     // For whom
 
-    String howMany(Set<Ride> rides) {
+    String howMany(Set<ImpactRide> rides) {
         return rides.size() == impact.calls() && rides.size() > 1 ? "all " + count(rides.size(), "recommendation") : rides.size() + " of " + count(impact.calls(), "recommendation");
     }
 
     /** {@code All riders on quarry-loop; Mara and Jon on every course mostly of gravel}. */
-    String whom(Set<Ride> rides) {
-        List<RideCover.Block> blocks = RideCover.of(rides, impact.riders(), impact.courses()).blocks();
+    String whom(Set<ImpactRide> rides) {
+        List<RideCover.CoverBlock> blocks = RideCover.of(rides, impact.riders(), impact.courses()).blocks();
         List<String> out = new ArrayList<>();
-        for (RideCover.Block block : blocks.subList(0, whole ? blocks.size() : Math.min(MOST_BLOCKS, blocks.size()))) {
+        for (RideCover.CoverBlock block : blocks.subList(0, whole ? blocks.size() : Math.min(MOST_BLOCKS, blocks.size()))) {
             out.add(block(block));
         }
         if (blocks.size() > out.size()) {
@@ -141,7 +141,7 @@ public final class ImpactPhrases {
         return (all.startsWith(ALL_RIDERS) || all.startsWith("on ") ? WorthReport.capital(all) : all) + ".";
     }
 
-    public String block(RideCover.Block block) {
+    public String block(RideCover.CoverBlock block) {
         String courses = some(block.courses(), "every course");
         boolean nobody = impact.riders().size() == 1 && impact.riders().get(0).name().isEmpty();
         return nobody ? "on " + courses : some(block.riders(), ALL_RIDERS) + " on " + courses;
@@ -185,25 +185,25 @@ public final class ImpactPhrases {
     // Such as, and why
 
     /** {@code Ann on stony, from 1.80 bar to 1.65 bar}. */
-    public static String example(Turned turned) {
-        boolean same = turned.change() == Impact.Change.FIRMNESS;
+    public static String example(DecisionChange turned) {
+        boolean same = turned.change() == Impact.ChangeLevel.FIRMNESS;
         return named(turned.ride()) + ", " + (same ? turned.is().phrase() + ", " + turned.wasFirm() + " and now "
                 + turned.isFirm() : turned.was().phrase() + " becomes " + turned.is().phrase());
     }
 
-    static String named(Ride ride) {
+    static String named(ImpactRide ride) {
         return ride.rider().isEmpty() ? ride.course() : ride.rider() + " on " + ride.course();
     }
 
     /** What brought a change, in sentences; never empty. */
-    public static String why(Turned turned) {
+    public static String why(DecisionChange turned) {
         ChangeCause cause = turned.cause();
         if (cause.left() != null) {
             return cause.left().rule() + " is " + (cause.back() ? "no longer left out" : "left out") + " (" + cause.left().where() + "): "
                     + cause.left().because();
         }
         if (cause.through() != null) {
-            Turned before = cause.through();
+            DecisionChange before = cause.through();
             return "Follows from " + before.topic().name() + ", " + before.was().phrase() + " and now " + before.is().phrase() + ". " + why(before);
         }
         return said(cause);
@@ -219,22 +219,22 @@ public final class ImpactPhrases {
     }
 
     /** The rule whose coming, going or leaving out brought a change; empty where none is known. */
-    private static String row(Turned turned) {
+    private static String row(DecisionChange turned) {
         ChangeCause cause = turned.cause().through() == null ? turned.cause() : turned.cause().through().cause();
         Claim claim = cause.now() == null ? cause.gone() : cause.now();
-        return cause.left() != null ? cause.left().rule() : claim == null ? "" : claim.author().rule();
+        return cause.left() != null ? cause.left().rule() : claim == null ? "" : claim.origin().rule();
     }
 
     private static String said(ChangeCause cause) {
         Claim now = cause.now();
         Claim gone = cause.gone();
         if (now != null) {
-            boolean other = gone != null && gone.author().rule().equals(now.author().rule());
-            return now.author().rule() + " says " + says(now, other ? gone : null) + (other ? " instead of " + says(gone, now) : "") + since(cause) + " ("
-                    + now.author().where() + "): " + now.author().because();
+            boolean other = gone != null && gone.origin().rule().equals(now.origin().rule());
+            return now.origin().rule() + " says " + says(now, other ? gone : null) + (other ? " instead of " + says(gone, now) : "") + since(cause) + " ("
+                    + now.origin().where() + "): " + now.origin().because();
         }
         return gone == null ? "It follows from other decisions that changed."
-                : gone.author().rule() + " no longer says " + says(gone, null) + asks(cause, ", because it now needs ") + " (" + gone.author().where() + ").";
+                : gone.origin().rule() + " no longer says " + says(gone, null) + asks(cause, ", because it now needs ") + " (" + gone.origin().where() + ").";
     }
 
     /** The half of a row that brought it, {@code , since mud 14 % (over 10 %)}. */
@@ -252,8 +252,8 @@ public final class ImpactPhrases {
     private static String says(Claim claim, Claim other) {
         String plain = Phrases.says(claim);
         boolean same = other != null && plain.equals(Phrases.says(other));
-        boolean force = other != null && other.author().force() != claim.author().force();
-        return plain + (same ? Phrases.computed(claim) : "") + (force ? " (" + claim.author().force().word() + ")" : "");
+        boolean force = other != null && other.origin().force() != claim.origin().force();
+        return plain + (same ? Phrases.computed(claim) : "") + (force ? " (" + claim.origin().force().word() + ")" : "");
     }
 
     static String count(int number, String what) {

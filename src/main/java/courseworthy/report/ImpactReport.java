@@ -2,10 +2,10 @@ package courseworthy.report;
 
 import courseworthy.analysis.ChangeGroup;
 import courseworthy.analysis.Impact;
-import courseworthy.analysis.Impact.Change;
-import courseworthy.analysis.Impact.Listed;
-import courseworthy.analysis.Impact.Ride;
-import courseworthy.analysis.Impact.Turned;
+import courseworthy.analysis.Impact.ChangeLevel;
+import courseworthy.analysis.Impact.ItemChange;
+import courseworthy.analysis.Impact.ImpactRide;
+import courseworthy.analysis.Impact.DecisionChange;
 import courseworthy.claim.Task;
 import courseworthy.topic.BothEnds;
 import java.util.ArrayList;
@@ -34,9 +34,9 @@ public final class ImpactReport {
         ImpactReport report = new ImpactReport(impact, false);
         List<ChangeGroup> groups = ChangeGroup.of(impact);
         return report.head()
-                .section(report.groups("other-decisions", "Different decisions", groups.stream().filter(each -> each.change() != Change.FIRMNESS).toList()))
+                .section(report.groups("other-decisions", "Different decisions", groups.stream().filter(each -> each.change() != ChangeLevel.FIRMNESS).toList()))
                 .section(report.groups("other-firmness", "The same decisions, more or less firm",
-                        groups.stream().filter(each -> each.change() == Change.FIRMNESS).toList()))
+                        groups.stream().filter(each -> each.change() == ChangeLevel.FIRMNESS).toList()))
                 .section(report.checklist())
                 .section(Section.builder("more", "More").paragraph(RichText.EMPTY.code("--topic NAME").text(" shows one topic in full, ")
                         .code("--format json").text(" all of them."))).build();
@@ -48,9 +48,9 @@ public final class ImpactReport {
             return Report.EMPTY;
         }
         ImpactReport report = new ImpactReport(impact, true);
-        Map<String, Set<Ride>> rides = new LinkedHashMap<>();
-        Map<String, Turned> firsts = new LinkedHashMap<>();
-        for (Turned each : impact.turned()) {
+        Map<String, Set<ImpactRide>> rides = new LinkedHashMap<>();
+        Map<String, DecisionChange> firsts = new LinkedHashMap<>();
+        for (DecisionChange each : impact.turned()) {
             String what = step(each);
             rides.computeIfAbsent(what, key -> new LinkedHashSet<>()).add(each.ride());
             firsts.putIfAbsent(what, each);
@@ -66,8 +66,8 @@ public final class ImpactReport {
                 .paragraph(RichText.ofQuoted(words.sheets()));
     }
 
-    private static String step(Turned turned) {
-        return turned.change() == Change.FIRMNESS ? turned.is().phrase() + ", " + turned.wasFirm() + " becomes "
+    private static String step(DecisionChange turned) {
+        return turned.change() == ChangeLevel.FIRMNESS ? turned.is().phrase() + ", " + turned.wasFirm() + " becomes "
                 + turned.isFirm() : turned.was().phrase() + " becomes " + turned.is().phrase();
     }
 
@@ -80,12 +80,12 @@ public final class ImpactReport {
         return Section.builder(id, heading).items(items);
     }
 
-    private ItemList.Item item(String what, Set<Ride> rides, RichText example) {
+    private ItemList.Item item(String what, Set<ImpactRide> rides, RichText example) {
         return new ItemList.Item(RichText.ofQuoted(what + "; " + words.howMany(rides)).in(Style.STRONG),
                 List.of(new Paragraph(RichText.ofQuoted(words.whom(rides)), Paragraph.Role.BODY), new Paragraph(example, Paragraph.Role.REMARK)));
     }
 
-    private RichText example(String what, Turned example, String others) {
+    private RichText example(String what, DecisionChange example, String others) {
         String topic = impact.topics().size() > 1 && what.startsWith(BothEnds.WORDS) ? example.topic().name() + ", " : "";
         return RichText.of("Example: ").quoted(topic + ImpactPhrases.example(example) + ". " + ImpactPhrases.why(example) + others);
     }
@@ -93,17 +93,17 @@ public final class ImpactReport {
     private Section.Builder checklist() {
         List<ItemList.Item> items = new ArrayList<>();
         for (ChangeGroup.Items each : ChangeGroup.items(impact)) {
-            Listed first = each.first();
+            ItemChange first = each.first();
             items.add(item(first.how().words() + ": " + first.task().due().words() + ", " + first.task().what(), each.rides(),
                     RichText.of("Example: ").quoted(ImpactPhrases.named(first.ride()) + ", " + listed(first))));
         }
         return Section.builder("checklist", "On the checklist").items(items);
     }
 
-    private static String listed(Listed listed) {
+    private static String listed(ItemChange listed) {
         Task task = listed.task();
-        String row = task.author().rule() + " (" + task.author().where() + ")";
-        return listed.was() == null || listed.is() == null ? "by " + row + ": " + task.author().because()
+        String row = task.origin().rule() + " (" + task.origin().where() + ")";
+        return listed.was() == null || listed.is() == null ? "by " + row + ": " + task.origin().because()
                 : "\"" + text(listed.was()) + "\" becomes \"" + text(task) + "\", by " + row + ".";
     }
 

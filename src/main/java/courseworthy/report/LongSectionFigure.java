@@ -7,17 +7,17 @@ import courseworthy.course.GroundPairs;
 import courseworthy.demand.DayDemands.Ascent;
 import courseworthy.report.picture.GroundBand;
 import courseworthy.report.picture.GroundBand.Basis;
-import courseworthy.report.picture.GroundBand.Climbing;
-import courseworthy.report.picture.GroundBand.Ridden;
+import courseworthy.report.picture.GroundBand.ClimbFigures;
+import courseworthy.report.picture.GroundBand.RiddenStretch;
 import courseworthy.report.picture.GroundBand.TechnicalGrade;
 import courseworthy.report.picture.LongSection;
 import courseworthy.report.picture.LongSection.ClimbBand;
 import courseworthy.report.picture.LongSection.CourseMark;
-import courseworthy.report.picture.LongSection.Effort;
+import courseworthy.report.picture.LongSection.EffortBand;
 import courseworthy.report.picture.LongSection.GearBand;
-import courseworthy.report.picture.LongSection.HeightLine;
+import courseworthy.report.picture.LongSection.HeightProfile;
 import courseworthy.report.picture.LongSection.HeightPoint;
-import courseworthy.report.picture.LongSection.Passage;
+import courseworthy.report.picture.LongSection.TimeMark;
 import courseworthy.ride.Range;
 import courseworthy.task.Brief;
 import courseworthy.task.CourseSummary;
@@ -25,8 +25,8 @@ import courseworthy.worth.Gear;
 import courseworthy.worth.RoadBook;
 import courseworthy.worth.RoadBook.GearUse;
 import courseworthy.worth.RoadBook.GroundLook;
-import courseworthy.worth.RoadBook.GroundPiece;
-import courseworthy.worth.RoadBook.Mark;
+import courseworthy.worth.RoadBook.RoadBookGround;
+import courseworthy.worth.RoadBook.SupportMark;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -85,7 +85,7 @@ public final class LongSectionFigure {
                     + ", gains " + Phrases.number(deciding.rise(), 0) + " m at " + Phrases.number(100 * deciding.rise() / (deciding.top() - deciding.foot()), 1)
                     + " %; ";
         }
-        RoadBook.Passage last = book.passages().get(book.passages().size() - 1);
+        RoadBook.RoadBookPassage last = book.passages().get(book.passages().size() - 1);
         return Phrases.capital(climb + Figures.distance(book.lap()) + (book.laps() == 1 ? "" : " a lap, " + book.laps() + " laps") + groundWords()
                 + ", finished after " + Figures.time(last.after()) + ".");
     }
@@ -96,7 +96,7 @@ public final class LongSectionFigure {
         return unknown ? " on ground that is not known" : " of " + Phrases.surfaces(brief.course().ground(), 3);
     }
 
-    private HeightLine heights() {
+    private HeightProfile heights() {
         if (book.heights() == null) {
             return null;
         }
@@ -105,18 +105,18 @@ public final class LongSectionFigure {
         for (int i = 0; i < line.size(); i++) {
             points.add(new HeightPoint(line.distance()[i], line.elevation()[i]));
         }
-        return new HeightLine(points, line.absolute(), line.measured());
+        return new HeightProfile(points, line.absolute(), line.measured());
     }
 
     private List<GroundBand> ground() {
         List<GroundBand> out = new ArrayList<>();
-        for (GroundPiece each : book.ground()) {
+        for (RoadBookGround each : book.ground()) {
             GroundLook look = each.look();
             Gear gear = each.use().gear();
             out.add(new GroundBand(each.from(), each.to(), GroundMaterials.of(look.surface()), GroundMaterials.words(look.surface()),
                     look.others().stream().map(GroundMaterials::words).toList(), basis(look.certainty()), Ranges.of(look.roughness()), grade(look),
-                    each.change() == null ? null : new Climbing(each.change().ascent(), each.change().descent()),
-                    new Ridden(gear == null ? "" : gear.teeth(), gear == null ? 0 : gear.sprocket(), Ranges.of(each.reached()))));
+                    each.change() == null ? null : new ClimbFigures(each.change().ascent(), each.change().descent()),
+                    new RiddenStretch(gear == null ? "" : gear.teeth(), gear == null ? 0 : gear.sprocket(), Ranges.of(each.reached()))));
         }
         return out;
     }
@@ -145,17 +145,17 @@ public final class LongSectionFigure {
                 each.use().gear() == null ? 0 : each.use().gear().sprocket())).toList();
     }
 
-    private static Effort effort(GearUse use) {
+    private static EffortBand effort(GearUse use) {
         return switch (use.effort()) {
-            case PEDALLED -> Effort.PEDALLED;
-            case COASTING -> Effort.COASTING;
-            case ON_FOOT -> Effort.ON_FOOT;
-            case BY_FERRY -> Effort.BY_FERRY;
+            case PEDALLED -> EffortBand.PEDALLED;
+            case COASTING -> EffortBand.COASTING;
+            case ON_FOOT -> EffortBand.ON_FOOT;
+            case BY_FERRY -> EffortBand.BY_FERRY;
         };
     }
 
-    private List<Passage> passages() {
-        return book.passages().stream().filter(each -> each.lap() == 1).map(each -> new Passage(each.at(), Ranges.of(each.after()))).toList();
+    private List<TimeMark> passages() {
+        return book.passages().stream().filter(each -> each.lap() == 1).map(each -> new TimeMark(each.at(), Ranges.of(each.after()))).toList();
     }
 
     private List<ClimbBand> climbs() {
@@ -168,7 +168,7 @@ public final class LongSectionFigure {
 
     private List<CourseMark> marks() {
         List<CourseMark> out = new ArrayList<>();
-        for (Mark each : book.marks()) {
+        for (SupportMark each : book.marks()) {
             List<CourseMark.Kind> kinds = new ArrayList<>();
             List<String> words = new ArrayList<>();
             add(kinds, words, each.water(), CourseMark.Kind.WATER, "water");
@@ -211,14 +211,14 @@ public final class LongSectionFigure {
         Table.Builder out = Table.builder().figures("km").column(start == null ? "h" : "Time").column("Surface").column("Rough, 0 to 5")
                 .column("Grade").column("Gear").figures("Up, m").figures("Down, m").column(start == null ? "Between, h" : "Between").column("Rough between")
                 .column("Ground is");
-        for (GroundPiece each : book.ground()) {
+        for (RoadBookGround each : book.ground()) {
             GroundLook look = each.look();
             out.row(Phrases.number(each.from() / 1000, 1), time(each.reached().mid()), GroundMaterials.words(look.surface()),
                     look.roughness() == null ? "" : Phrases.number(look.roughness().mid(), 1), gradeText(look), gear(each.use()),
                     each.change() == null ? "" : Phrases.number(each.change().ascent(), 0),
                     each.change() == null ? "" : Phrases.number(each.change().descent(), 0), between(each.reached()), roughBetween(look.roughness()), basis(look));
         }
-        RoadBook.Passage end = book.passages().stream().filter(each -> each.lap() == 1).reduce((one, other) -> other).orElseThrow();
+        RoadBook.RoadBookPassage end = book.passages().stream().filter(each -> each.lap() == 1).reduce((one, other) -> other).orElseThrow();
         return out.row(Phrases.number(book.lap() / 1000, 1), time(end.after().mid()), book.laps() == 1 ? "finish" : "end of the lap", "", "", "", "", "",
                 between(end.after()), "", "").build();
     }

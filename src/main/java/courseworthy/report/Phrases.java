@@ -8,9 +8,9 @@ import courseworthy.claim.Rank;
 import courseworthy.claim.RuleOrigin;
 import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
-import courseworthy.course.Repair;
+import courseworthy.course.TrackRepair;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.demand.Demands;
 import courseworthy.demand.InputKeys;
 import courseworthy.demand.Measure;
@@ -123,7 +123,7 @@ public final class Phrases {
     }
 
     /** The largest surfaces with their shares, as ranges where several are possible; the others together. */
-    static String surfaces(CourseSummary.Ground ground, int most) {
+    static String surfaces(CourseSummary.GroundSummary ground, int most) {
         Phrase out = new Phrase();
         List<SurfaceShare> named = ground.surfaces().stream().filter(each -> !each.surface().equals(CourseSummary.UNKNOWN))
                 .filter(each -> !percent(each.atMost()).equals(NOTHING)).toList();
@@ -296,12 +296,12 @@ public final class Phrases {
     }
 
     /** What spoke against a decision; nothing where the topic does not apply, since then nothing spoke for it either. */
-    static List<Lost> against(Decision decision) {
+    static List<LosingClaim> against(Decision decision) {
         return decision.status() == Decision.Status.NOT_APPLICABLE ? List.of() : decision.lost();
     }
 
     /** How a claim lost, {@code outvoted by shipped/x}. */
-    static String lost(Lost lost) {
+    static String lost(LosingClaim lost) {
         return lost.how().words() + (lost.by().isEmpty() ? "" : " by " + String.join(", ", lost.by()));
     }
 
@@ -333,7 +333,7 @@ public final class Phrases {
     }
 
     /** {@code fair}, with its mark. */
-    static RichText standing(Firmness.Level level) {
+    static RichText standing(Firmness.FirmnessLevel level) {
         return RichText.EMPTY.standing(level.word(), switch (level) {
             case FIRM -> Span.Standing.Fill.FULL;
             case FAIR -> Span.Standing.Fill.HALF;
@@ -399,7 +399,7 @@ public final class Phrases {
     /** What was repaired in the course's files, and notes on them. */
     static List<String> mended(CourseSummary course) {
         List<String> out = new ArrayList<>();
-        for (Repair repair : course.repairs()) {
+        for (TrackRepair repair : course.repairs()) {
             out.add("Track repaired: " + repair.what() + " (" + repair.count() + ")");
         }
         out.addAll(course.notes());

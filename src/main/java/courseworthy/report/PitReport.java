@@ -2,9 +2,9 @@ package courseworthy.report;
 
 import courseworthy.ride.Range;
 import courseworthy.worth.PitPlan;
-import courseworthy.worth.PitPlan.Choice;
-import courseworthy.worth.PitPlan.Passage;
-import courseworthy.worth.PitPlan.Stop;
+import courseworthy.worth.PitPlan.PitChoice;
+import courseworthy.worth.PitPlan.PitPassage;
+import courseworthy.worth.PitPlan.PitStop;
 import courseworthy.worth.PitWorth;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -41,24 +41,24 @@ final class PitReport {
     /** {@code Pit, lap 2, at 0.0 km: 14:21 (14:19 to 14:24), a bottle, 0.5 L}, a line for each time; then what waits. */
     static List<String> lines(PitPlan plan, Function<Range, String> time) {
         List<String> out = new ArrayList<>();
-        for (Passage each : inOrder(plan)) {
+        for (PitPassage each : inOrder(plan)) {
             out.add("Pit, lap " + each.lap() + ", at " + kilometres(place(plan, each)) + ": " + time.apply(each.after()) + (each.bottle() ? ", a bottle, " + BOTTLE : ""));
         }
         plan.pits().forEach(stop -> out.add(waits(stop, plan)));
         return out;
     }
 
-    private static List<Passage> inOrder(PitPlan plan) {
-        List<Passage> all = new ArrayList<>();
+    private static List<PitPassage> inOrder(PitPlan plan) {
+        List<PitPassage> all = new ArrayList<>();
         plan.pits().forEach(stop -> all.addAll(stop.passages()));
-        all.sort(Comparator.comparingDouble(Passage::at));
+        all.sort(Comparator.comparingDouble(PitPassage::at));
         return all;
     }
 
     /** The bottles by lap in one line; empty where there are no pits. */
     static String inShort(PitPlan plan) {
         StringBuilder out = new StringBuilder();
-        for (Stop stop : plan.pits()) {
+        for (PitStop stop : plan.pits()) {
             out.append(out.length() == 0 ? "In the pit: " : " ").append("at ").append(kilometres(stop.pit().at())).append(' ').append(bottles(stop)).append('.');
         }
         return out.toString();
@@ -66,18 +66,18 @@ final class PitReport {
 
     private static Table passages(PitPlan plan, Function<Range, String> time) {
         Table.Builder out = Table.builder().figures("Lap").figures("Pit at").column("Time").column("Take");
-        for (Passage each : inOrder(plan)) {
+        for (PitPassage each : inOrder(plan)) {
             out.row(Integer.toString(each.lap()), kilometres(place(plan, each)), time.apply(each.after()), each.bottle() ? "a bottle, " + BOTTLE : "");
         }
         return out.build();
     }
 
-    private static double place(PitPlan plan, Passage of) {
+    private static double place(PitPlan plan, PitPassage of) {
         return plan.pits().stream().filter(stop -> stop.passages().contains(of)).findFirst().orElseThrow().pit().at();
     }
 
     /** What waits in a pit and who hands it up. */
-    private static String waits(Stop stop, PitPlan plan) {
+    private static String waits(PitStop stop, PitPlan plan) {
         StringBuilder out = new StringBuilder(kilometres(stop.pit().at())).append(" into each lap, ")
                 .append(stop.pit().helper() ? "your helper hands up: " : "nobody hands up: ").append(bottles(stop));
         if (stop.pit().wheels()) {
@@ -87,11 +87,11 @@ final class PitReport {
         return out.append(stop.pit().bike() ? "; a second bike, if you have one set up the same" : "").append('.').toString();
     }
 
-    private static String bottles(Stop stop) {
+    private static String bottles(PitStop stop) {
         if (!stop.pit().bottles()) {
             return "no bottles";
         }
-        List<String> laps = stop.passages().stream().filter(Passage::bottle).map(each -> Integer.toString(each.lap())).toList();
+        List<String> laps = stop.passages().stream().filter(PitPassage::bottle).map(each -> Integer.toString(each.lap())).toList();
         return laps.isEmpty() ? "no bottle is needed, keep one ready" : laps.size() + (laps.size() == 1 ? " bottle" : " bottles") + " of " + BOTTLE
                 + " and one in reserve, on lap" + (laps.size() == 1 ? " " : "s ") + String.join(", ", laps);
     }
@@ -119,13 +119,13 @@ final class PitReport {
 
     private static Table choices(PitPlan plan) {
         Table.Builder out = Table.builder().column("What may wait").column("Exchange").column("Work before").column("Pays");
-        for (Choice each : plan.choices()) {
+        for (PitChoice each : plan.choices()) {
             out.row(what(each, plan), seconds(each.exchange()), Phrases.number(each.work() / MINUTE, 0) + " min", pays(each));
         }
         return out.build();
     }
 
-    private static String what(Choice choice, PitPlan plan) {
+    private static String what(PitChoice choice, PitPlan plan) {
         return switch (choice.kind()) {
             case SPARE_WHEELS -> "spare wheels with the same tyres";
             case WET_WHEELS -> "wheels for the wet: " + String.join(", ", plan.wetTyres());
@@ -133,7 +133,7 @@ final class PitReport {
         };
     }
 
-    private static String pays(Choice choice) {
+    private static String pays(PitChoice choice) {
         String each = seconds(choice.pays()) + " a lap over " + laps(choice.laps());
         return switch (choice.kind()) {
             case SPARE_WHEELS -> "after a flat that no plug holds";
@@ -143,7 +143,7 @@ final class PitReport {
     }
 
     /** What it is worth on this course, a sentence or two. */
-    private static String worth(Choice choice) {
+    private static String worth(PitChoice choice) {
         PitWorth worth = choice.worth();
         return switch (choice.kind()) {
             case SPARE_WHEELS -> "Spare wheels: " + repair(choice, worth.repair());
@@ -152,26 +152,26 @@ final class PitReport {
         };
     }
 
-    private static String repair(Choice choice, PitWorth.Repair repair) {
+    private static String repair(PitChoice choice, PitWorth.RepairTime repair) {
         return repair == null ? "how long a tube takes you is not given, so what they save is not known."
                 : repair.within() == 0 ? "a tube takes you " + minutes(repair.tube()) + ", no longer than the exchange."
                 : "a tube takes you " + minutes(repair.tube()) + ", the exchange " + seconds(choice.exchange()) + ": within " + Phrases.number(Math.round(repair.within() / TEN) * TEN, 0) + " m"
                         + " of the pit on foot they are the quicker repair, at the pit itself by " + Phrases.number(repair.saved() / MINUTE, 1) + " min.";
     }
 
-    private static String wet(Choice choice, PitWorth.Wet wet) {
+    private static String wet(PitChoice choice, PitWorth.Wet wet) {
         String rolls = wet.rolling().mid() < 0 ? "they roll " + seconds(Ranges.negative(wet.rolling())) + " a lap slower" : "they roll " + seconds(wet.rolling()) + " a lap faster";
         String lost = "; the wet takes " + seconds(wet.lost()) + " a lap from your pace on descents and in bends, the most that grip can give back. ";
         return rolls + lost + Phrases.capital(pays(choice, wet));
     }
 
-    private static String pays(Choice choice, PitWorth.Wet wet) {
+    private static String pays(PitChoice choice, PitWorth.Wet wet) {
         return !wet.canPay() ? "by time they cannot pay for the exchange on this course; take them for control, or after a flat."
                 : "to pay they must give back " + percent(wet.share()) + " of what the wet takes, over " + laps(choice.laps())
                 + (wet.lastLap() < choice.laps() ? "; changed after lap " + wet.lastLap() + " they cannot." : ".");
     }
 
-    private static String bike(Choice choice, PitWorth worth) {
+    private static String bike(PitChoice choice, PitWorth worth) {
         String all = choice.laps() == 1 ? "" : ", " + Phrases.number(worth.payingMass(choice.exchange(), choice.laps()), 1) + " kg if it stays lighter for the " + choice.laps() + " laps left";
         return "each kilogram of mud left behind saves " + Phrases.number(worth.perMud().mid(), 1) + " s (" + Phrases.number(worth.perMud().low(), 1) + " to " + Phrases.number(worth.perMud().high(), 1)
                 + ") a lap, so a change pays for itself within a lap if the clean bike is " + Phrases.number(worth.payingMass(choice.exchange(), 1), 1) + " kg lighter" + all

@@ -1,7 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.demand.DayDemands.Ascent;
-import courseworthy.demand.DayDemands.Stop;
+import courseworthy.demand.DayDemands.SupportStop;
 import courseworthy.ride.Endurance;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
@@ -9,9 +9,9 @@ import courseworthy.task.Brief;
 import courseworthy.topic.Topics;
 import courseworthy.units.RuleValue;
 import courseworthy.worth.DayPlan;
-import courseworthy.worth.DayPlan.Gap;
-import courseworthy.worth.DayPlan.Hour;
-import courseworthy.worth.DayPlan.Light;
+import courseworthy.worth.DayPlan.SupplyGap;
+import courseworthy.worth.DayPlan.PlanHour;
+import courseworthy.worth.DayPlan.DaylightTimes;
 import courseworthy.worth.DayPlan.Split;
 import courseworthy.worth.DayPlanSummary;
 import java.util.ArrayList;
@@ -120,15 +120,15 @@ final class PlanReport {
     }
 
     private String support(Split split) {
-        Stop stop = split.stop();
+        SupportStop stop = split.stop();
         String out = (stop.water() ? "water" : "") + (stop.food() ? stop.water() ? ", food" : "food" : "");
         out = out + (stop.bag() ? out.isEmpty() ? "own bag" : ", own bag" : "");
-        Gap gap = stop.water() ? gap(split.at()) : null;
+        SupplyGap gap = stop.water() ? gap(split.at()) : null;
         return out + (gap == null ? "" : ": leave with " + litres(gap.carry()));
     }
 
-    private Gap gap(double from) {
-        for (Gap gap : plan.fluids().gaps()) {
+    private SupplyGap gap(double from) {
+        for (SupplyGap gap : plan.fluids().gaps()) {
             if (Math.abs(gap.from() - from) < 1) {
                 return gap;
             }
@@ -179,7 +179,7 @@ final class PlanReport {
     /** What to eat and drink each hour; several hours to a row on long days. */
     private Table intake() {
         Table.Builder out = Table.builder().column("Hours").column("Carbohydrate, g").column("Drink, L").figures("Up to, C");
-        for (Hour row : summary.hours()) {
+        for (PlanHour row : summary.hours()) {
             out.row(hours(row), plan.energy().rate() == null ? "" : rounded(row.carbohydrate(), 1, 1, ""), tenths(row.drink()),
                     row.temperature() == null ? "" : Phrases.number(row.temperature(), 0));
         }
@@ -189,13 +189,13 @@ final class PlanReport {
     /** What each hour takes; several hours to a row on long days. */
     private Table effort() {
         Table.Builder out = Table.builder().column("Hours").column("Work, kJ").column("Energy used, kcal");
-        for (Hour row : summary.hours()) {
+        for (PlanHour row : summary.hours()) {
             out.row(hours(row), rounded(row.work(), 1 / KJ, 10, ""), rounded(row.energy(), 1 / DayPlan.KCAL, 10, ""));
         }
         return out.build();
     }
 
-    private static String hours(Hour row) {
+    private static String hours(PlanHour row) {
         return clock(row.from()) + " to " + clock(row.to());
     }
 
@@ -281,7 +281,7 @@ final class PlanReport {
         if (plan.fluids().gaps().isEmpty()) {
             return "";
         }
-        Gap most = summary.water().most();
+        SupplyGap most = summary.water().most();
         return "Leave the start with " + litres(plan.fluids().gaps().get(0).carry()) + "."
                 + (most == plan.fluids().gaps().get(0) ? "" : " The most is " + litres(most.carry()) + ", from " + Phrases.number(most.from() / 1000, 1) + " km.")
                 + (summary.water().cooling() ? NOT_TO_DRINK : "") + (summary.water().overCapacity() ? TOO_MUCH : "");
@@ -289,7 +289,7 @@ final class PlanReport {
 
     /** Sunrise and sunset, and how the finish stands to them. */
     private String light() {
-        Light light = plan.light();
+        DaylightTimes light = plan.light();
         if (light == null) {
             return "Date or place are not given, so when it is light is not known.";
         }
@@ -310,7 +310,7 @@ final class PlanReport {
                 : "; at the slow estimate you finish " + clock(-left) + " h after sunset";
     }
 
-    private static String dusk(Light light) {
+    private static String dusk(DaylightTimes light) {
         return Double.isNaN(light.dusk()) || Double.isNaN(light.dawn()) ? ", no real dark" : ", dark before " + ofDay(light.dawn()) + " and after "
                 + ofDay(light.dusk());
     }

@@ -2,7 +2,7 @@ package courseworthy.report;
 
 import courseworthy.build.Position;
 import courseworthy.build.PositionTransfer;
-import courseworthy.build.PositionTransfer.Choice;
+import courseworthy.build.PositionTransfer.StemChoice;
 import courseworthy.build.PositionTransfer.Saddle;
 import courseworthy.fit.FitResult;
 import courseworthy.report.TableColumn.Alignment;
@@ -44,7 +44,7 @@ public final class PositionReport {
         for (int i = 0; i < positions.size(); i++) {
             Position position = positions.get(i);
             List<Definition> rows = new ArrayList<>();
-            for (Line line : lines(position)) {
+            for (PositionLine line : lines(position)) {
                 if (shown(line)) {
                     rows.add(Definition.of(line.what(), text(line)));
                 }
@@ -75,8 +75,8 @@ public final class PositionReport {
     }
 
     private static Table figures(PositionTransfer carried) {
-        List<Line> wanted = lines(carried.from());
-        List<Line> now = lines(carried.now());
+        List<PositionLine> wanted = lines(carried.from());
+        List<PositionLine> now = lines(carried.now());
         Table.Builder out = Table.builder().column("").column(RichText.ofQuoted(carried.from().bike().name()), Alignment.RIGHT, false)
                 .column(RichText.ofQuoted(carried.now().bike().name()).text(" now"), Alignment.RIGHT, false).figures("Difference");
         for (int i = 0; i < wanted.size(); i++) {
@@ -101,27 +101,27 @@ public final class PositionReport {
     }
 
     /** A line of figures: what, and a value on a bike. */
-    record Line(String what, Double metres) {
+    record PositionLine(String what, Double metres) {
     }
 
-    static List<Line> lines(Position position) {
+    static List<PositionLine> lines(Position position) {
         boolean hands = position.hands() != null;
-        List<Line> out = new ArrayList<>();
-        out.add(new Line("hands forward", hands ? Double.valueOf(position.hands().forward()) : null));
-        out.add(new Line("hands up", hands ? Double.valueOf(position.hands().up()) : null));
-        out.add(new Line("drops up", position.drops()));
-        out.add(new Line(Topics.BAR_WIDTH.name(), position.barWidth()));
-        out.add(new Line("saddle height", position.saddleHeight()));
-        out.add(new Line("saddle tip behind", position.saddleSetback()));
-        out.add(new Line("saddle above hands", position.saddleAboveHands()));
-        out.add(new Line("saddle tip to hands", position.tipToHands()));
-        out.add(new Line("crank length", position.crankLength()));
-        out.add(new Line("trail", position.trail()));
+        List<PositionLine> out = new ArrayList<>();
+        out.add(new PositionLine("hands forward", hands ? Double.valueOf(position.hands().forward()) : null));
+        out.add(new PositionLine("hands up", hands ? Double.valueOf(position.hands().up()) : null));
+        out.add(new PositionLine("drops up", position.drops()));
+        out.add(new PositionLine(Topics.BAR_WIDTH.name(), position.barWidth()));
+        out.add(new PositionLine("saddle height", position.saddleHeight()));
+        out.add(new PositionLine("saddle tip behind", position.saddleSetback()));
+        out.add(new PositionLine("saddle above hands", position.saddleAboveHands()));
+        out.add(new PositionLine("saddle tip to hands", position.tipToHands()));
+        out.add(new PositionLine("crank length", position.crankLength()));
+        out.add(new PositionLine("trail", position.trail()));
         return out;
     }
 
     /** To a millimetre, cranks to half of one. */
-    static String text(Line line) {
+    static String text(PositionLine line) {
         return line.metres() == null ? "not given" : line.what().equals("crank length") ? halves(line.metres()) : millimetres(line.metres());
     }
 
@@ -135,7 +135,7 @@ public final class PositionReport {
     }
 
     /** {@code +7 mm}; empty where either is not known. */
-    static String difference(Line now, Line wanted) {
+    static String difference(PositionLine now, PositionLine wanted) {
         if (now.metres() == null || wanted.metres() == null) {
             return "";
         }
@@ -145,8 +145,8 @@ public final class PositionReport {
     }
 
     /** Drops of bars that have none are not worth a line, nor trail where it is not known. */
-    static boolean shown(Line... lines) {
-        for (Line line : lines) {
+    static boolean shown(PositionLine... lines) {
+        for (PositionLine line : lines) {
             if (line.metres() != null || !line.what().equals("drops up") && !line.what().equals("trail")) {
                 return true;
             }
@@ -154,18 +154,18 @@ public final class PositionReport {
         return false;
     }
 
-    static String stem(PositionTransfer carried, Choice choice) {
+    static String stem(PositionTransfer carried, StemChoice choice) {
         Part from = choice.stem().bike() == carried.now().bike() ? null : choice.stem().bike();
         return choice.stem() + (from == null ? "" : " from " + from) + (choice.turned() ? ", flipped" : "") + " (" + millimetres(choice.length()) + " at " + angle(choice.angle())
                 + "), " + spacers(choice);
     }
 
     /** A stem of a common size says its size by its name. */
-    static String wished(Choice choice) {
+    static String wished(StemChoice choice) {
         return choice.stem() + ", " + spacers(choice) + ", would leave " + leaves(choice);
     }
 
-    private static String spacers(Choice choice) {
+    private static String spacers(StemChoice choice) {
         if (choice.spacers().isEmpty()) {
             return "without spacers under it";
         }
@@ -186,7 +186,7 @@ public final class PositionReport {
     }
 
     /** {@code the hands 3 mm too high and 4 mm too far forward}. */
-    static String leaves(Choice choice) {
+    static String leaves(StemChoice choice) {
         List<String> out = new ArrayList<>();
         long up = Math.round(choice.up() * 1000);
         long forward = Math.round(choice.forward() * 1000);
@@ -202,12 +202,12 @@ public final class PositionReport {
     /** The closest at hand, in sentences. */
     static List<String> closest(PositionTransfer carried) {
         List<String> out = new ArrayList<>();
-        Choice closest = carried.closest();
+        StemChoice closest = carried.closest();
         if (closest == null) {
             out.add(carried.from().hands() == null || carried.now().hands() == null ? "Not known until you measure what is missing."
                     : "No stem in the workshop is known to fit.");
         } else {
-            Choice advised = carried.advised();
+            StemChoice advised = carried.advised();
             out.add(sentence((advised.asNow() ? "keep " : "take ") + stem(carried, advised)));
             out.add(sentence("it leaves " + leaves(advised)));
             if (advised.above() != null && advised.above() >= 0.003) {
@@ -230,12 +230,12 @@ public final class PositionReport {
     /** Other stems, closest first, then those that do not fit. */
     static List<String> others(PositionTransfer carried) {
         List<String> out = new ArrayList<>();
-        for (Choice choice : carried.choices()) {
+        for (StemChoice choice : carried.choices()) {
             if (choice != carried.closest() && choice != carried.advised()) {
                 out.add(stem(carried, choice) + ": " + leaves(choice));
             }
         }
-        for (Choice choice : carried.refused()) {
+        for (StemChoice choice : carried.refused()) {
             out.add(choice.stem() + ", does not fit: " + choice.fit().words());
         }
         return out;
@@ -294,7 +294,7 @@ public final class PositionReport {
         if (saddle.fit().fits()) {
             return "The post, " + saddle.post() + ", goes in deep enough.";
         }
-        String why = saddle.fit().result() == FitResult.Result.UNKNOWN ? ", is not known to go in deep enough: " : ", does not fit: ";
+        String why = saddle.fit().result() == FitResult.FitVerdict.UNKNOWN ? ", is not known to go in deep enough: " : ", does not fit: ";
         List<String> names = new ArrayList<>();
         for (Part other : saddle.others()) {
             names.add(other.name());
@@ -316,7 +316,7 @@ public final class PositionReport {
     }
 
     private static String bar(PositionTransfer carried) {
-        Choice closest = carried.advised();
+        StemChoice closest = carried.advised();
         if (carried.otherBar()) {
             return "Bar: " + carried.now().barShape() + " and " + carried.from().barShape() + " bars put the hands in different places, so bar position is "
                     + "not copied.";
@@ -325,7 +325,7 @@ public final class PositionReport {
                 : sentence((closest.asNow() ? "keep " : "take ") + stem(carried, closest) + inPlaceOf(carried, closest) + "; it leaves " + leaves(closest));
     }
 
-    private static String inPlaceOf(PositionTransfer carried, Choice choice) {
+    private static String inPlaceOf(PositionTransfer carried, StemChoice choice) {
         Part stem = carried.now().stem();
         return stem == null || stem == choice.stem() ? "" : ", in place of " + stem;
     }

@@ -49,7 +49,7 @@ public final class RosterReport {
     }
 
     private Section.Builder topics() {
-        List<Column> columns = columns(roster.differing());
+        List<RosterColumn> columns = columns(roster.differing());
         Section.Builder out = Section.builder("topics", "Where riders differ");
         if (columns.isEmpty()) {
             return out.paragraph("The recommendation is the same for all riders.");
@@ -57,7 +57,7 @@ public final class RosterReport {
         return out.table(roster.entries().size() <= MOST_ACROSS ? topicsDown(roster, columns) : ridersDown(roster, columns)).remark(MARKED);
     }
 
-    private static Table ridersDown(RosterResult roster, List<Column> columns) {
+    private static Table ridersDown(RosterResult roster, List<RosterColumn> columns) {
         Table.Builder table = Table.builder().column("Rider");
         columns.forEach(each -> table.column(each.name()));
         List<RichText> most = new ArrayList<>(List.of(RichText.of(MOST)));
@@ -65,7 +65,7 @@ public final class RosterReport {
         table.row(most);
         for (int i = 0; i < roster.entries().size(); i++) {
             List<RichText> row = new ArrayList<>(List.of(RichText.ofQuoted(roster.entries().get(i).name())));
-            for (Column each : columns) {
+            for (RosterColumn each : columns) {
                 row.add(value(each, i));
             }
             table.row(row);
@@ -73,10 +73,10 @@ public final class RosterReport {
         return table.build();
     }
 
-    private static Table topicsDown(RosterResult roster, List<Column> columns) {
+    private static Table topicsDown(RosterResult roster, List<RosterColumn> columns) {
         Table.Builder table = Table.builder().column("Topic").column(MOST);
         roster.entries().forEach(each -> table.column(RichText.ofQuoted(each.name()), Alignment.LEFT, false));
-        for (Column each : columns) {
+        for (RosterColumn each : columns) {
             List<RichText> row = new ArrayList<>(List.of(RichText.of(each.name()), most(each)));
             for (int i = 0; i < roster.entries().size(); i++) {
                 row.add(value(each, i));
@@ -86,11 +86,11 @@ public final class RosterReport {
         return table.build();
     }
 
-    private static RichText most(Column column) {
+    private static RichText most(RosterColumn column) {
         return RichText.of(column.topic().most() == null ? "no one value" : column.topic().most());
     }
 
-    private static RichText value(Column column, int rider) {
+    private static RichText value(RosterColumn column, int rider) {
         String value = column.topic().decisions().get(rider).phrase();
         return column.topic().differs(rider) ? RichText.ofStrong(value) : RichText.of(value);
     }
@@ -119,14 +119,14 @@ public final class RosterReport {
     }
 
     /** A column of the table: a topic, or one of both ends where every rider has the same front and rear. */
-    private record Column(String name, Comparison topic) {
+    private record RosterColumn(String name, Comparison topic) {
     }
 
-    private static List<Column> columns(List<Comparison> topics) {
-        List<Column> out = new ArrayList<>();
+    private static List<RosterColumn> columns(List<Comparison> topics) {
+        List<RosterColumn> out = new ArrayList<>();
         for (int i = 0; i < topics.size(); i++) {
             boolean pair = i + 1 < topics.size() && topics.get(i).isPairedWith(topics.get(i + 1));
-            out.add(new Column(pair ? BothEnds.name(topics.get(i).topic()) : topics.get(i).topic().name(), topics.get(i)));
+            out.add(new RosterColumn(pair ? BothEnds.name(topics.get(i).topic()) : topics.get(i).topic().name(), topics.get(i)));
             i += pair ? 1 : 0;
         }
         return out;

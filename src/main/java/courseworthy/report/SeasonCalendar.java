@@ -1,7 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.build.SeasonPlan;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonWeeks;
 import courseworthy.build.SeasonWeeks.Entry;
 import courseworthy.build.SeasonWeeks.Week;
@@ -66,7 +66,7 @@ public final class SeasonCalendar {
     }
 
     private Calendar.Entry start(Entry entry, RichText title, List<RichText> lines) {
-        Ride ride = entry.ride();
+        PlannedRide ride = entry.ride();
         LocalDateTime start = ride.date().atTime(ride.day().start());
         Double longest = ride.day().longest();
         Duration time = longest == null ? UNKNOWN : Duration.ofMinutes(Math.round(longest / 60));

@@ -2,8 +2,8 @@ package courseworthy.report;
 
 import courseworthy.build.Build;
 import courseworthy.build.SeasonPlan;
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.ride.Range;
 import courseworthy.wear.Purchase;
@@ -41,7 +41,7 @@ public final class SeasonCsv {
         return csv.out.text();
     }
 
-    private void ride(Ride ride) {
+    private void ride(PlannedRide ride) {
         Build build = ride.build();
         boolean none = build.bike() == null;
         List<String> notMet = SeasonReport.notMet(ride);
@@ -50,7 +50,7 @@ public final class SeasonCsv {
                 number(build.minutes(), 0), String.join("; ", notMet)));
     }
 
-    private void clash(Clash clash) {
+    private void clash(PartClash clash) {
         out.row(List.of("conflict", clash.date().toString(), String.join("; ", clash.wanting()), "", "", "", "", "", "", "", "",
                 String.join("; ", clash.what()), String.join(" ", SeasonReport.choices(clash))));
     }

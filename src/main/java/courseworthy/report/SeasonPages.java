@@ -2,10 +2,10 @@ package courseworthy.report;
 
 import courseworthy.build.SeasonEvent;
 import courseworthy.build.SeasonPlan;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SetUpHistory;
 import courseworthy.build.SetUpHistory.Entry;
-import courseworthy.build.SetUpHistory.Line;
+import courseworthy.build.SetUpHistory.HistoryLine;
 import courseworthy.report.TableColumn.Alignment;
 import courseworthy.task.Brief;
 import courseworthy.task.SeasonStart;
@@ -59,12 +59,12 @@ public final class SeasonPages {
     }
 
     /** Where the brief of a ride stands. */
-    public String path(Ride ride) {
+    public String path(PlannedRide ride) {
         return briefs.get(ride.order());
     }
 
     /** Where the same brief stands as JSON, beside its page. */
-    public String json(Ride ride) {
+    public String json(PlannedRide ride) {
         String page = path(ride);
         return page.substring(0, page.length() - PAGE.length()) + JSON;
     }
@@ -73,12 +73,12 @@ public final class SeasonPages {
         return events.get(List.of(event.date(), event.name(), event.course()));
     }
 
-    private String event(Ride ride) {
+    private String event(PlannedRide ride) {
         return events.get(List.of(ride.date(), ride.event(), ride.course()));
     }
 
     /** A brief with ways to the pages it belongs to, and to itself as JSON. */
-    public Report brief(Ride ride, Brief brief) {
+    public Report brief(PlannedRide ride, Brief brief) {
         Report page = BriefPageReport.of(brief, links);
         List<Section> sections = new ArrayList<>(page.sections());
         sections.add(Section.builder("season", "In this season").bullets(List.of(
@@ -109,7 +109,7 @@ public final class SeasonPages {
         for (SeasonEvent event : all) {
             List<RichText> row = new ArrayList<>(List.of(RichText.of(Phrases.date(event.date())), RichText.EMPTY.link(event.name(), path(event))));
             for (SetUpHistory history : histories) {
-                Ride ride = event.of(history.rider());
+                PlannedRide ride = event.of(history.rider());
                 row.add(ride == null ? RichText.EMPTY : RichText.EMPTY.link(bike(ride), path(ride)));
             }
             table.row(row);
@@ -126,7 +126,7 @@ public final class SeasonPages {
                 .build();
     }
 
-    private static String bike(Ride ride) {
+    private static String bike(PlannedRide ride) {
         return ride.build().bike() == null ? "none can be built" : ride.build().bike().name();
     }
 
@@ -137,7 +137,7 @@ public final class SeasonPages {
                 .section(setUps(history));
         Section.Builder work = Section.builder("work", "Work on the bikes, by date");
         for (int i = 0; i < history.rides().size(); i++) {
-            Ride ride = history.rides().get(i);
+            PlannedRide ride = history.rides().get(i);
             work.section(start(season, ride, RichText.ofQuoted(Phrases.date(ride.date()) + ", " + ride.event()), "start-" + (i + 1)));
         }
         return out.section(work).build();
@@ -151,22 +151,22 @@ public final class SeasonPages {
         Section.Builder out = Section.builder("set-ups", "What changes from event to event").remark(CHANGED);
         List<RichText> same = new ArrayList<>();
         for (TopicGroup group : TopicGroup.values()) {
-            List<Line> lines = history.lines().stream().filter(each -> each.topic().group() == group).toList();
-            lines.stream().filter(Line::constant).forEach(each -> same.add(RichText.of(each.topic().name() + " ").quoted(each.entries().get(0).value())));
+            List<HistoryLine> lines = history.lines().stream().filter(each -> each.topic().group() == group).toList();
+            lines.stream().filter(HistoryLine::constant).forEach(each -> same.add(RichText.of(each.topic().name() + " ").quoted(each.entries().get(0).value())));
             out.table(table(history, group, lines.stream().filter(each -> !each.constant()).toList()));
         }
         RichText list = RichText.join(", ", same);
         return out.paragraph(list.isEmpty() ? list : RichText.of("The same at every event: ").append(list).text("."));
     }
 
-    private Table table(SetUpHistory history, TopicGroup group, List<Line> lines) {
+    private Table table(SetUpHistory history, TopicGroup group, List<HistoryLine> lines) {
         Table.Builder out = Table.builder().caption(group.title()).keyColumns(1).column("event");
         lines.forEach(each -> out.column(each.topic().name()));
         for (int i = 0; i < history.rides().size() && !lines.isEmpty(); i++) {
-            Ride ride = history.rides().get(i);
+            PlannedRide ride = history.rides().get(i);
             List<RichText> row = new ArrayList<>();
             row.add(RichText.of(ride.date() + " ").link(ride.event(), UP + path(ride)));
-            for (Line each : lines) {
+            for (HistoryLine each : lines) {
                 row.add(cell(each.entries().get(i)));
             }
             out.row(row);
@@ -185,13 +185,13 @@ public final class SeasonPages {
                 .identity("season", season.name(), event.date().toString(), event.name())
                 .paragraph(RichText.EMPTY.link("All events and riders", UP + FIRST));
         for (int i = 0; i < event.rides().size(); i++) {
-            Ride ride = event.rides().get(i);
+            PlannedRide ride = event.rides().get(i);
             out.section(start(season, ride, RichText.ofQuoted(ride.rider()), "start-" + (i + 1)));
         }
         return out.section(SeasonReport.clashes(event.clashes())).build();
     }
 
-    private Section.Builder start(SeasonPlan season, Ride ride, RichText heading, String id) {
+    private Section.Builder start(SeasonPlan season, PlannedRide ride, RichText heading, String id) {
         return SeasonReport.ride(season, ride, heading, id)
                 .paragraph(RichText.EMPTY.link("The brief", UP + path(ride)).text(": what to set, the plan of the day, the checklist."));
     }

@@ -3,11 +3,11 @@ package courseworthy.report;
 import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.SeasonPlan;
-import courseworthy.build.SeasonPlan.Choice;
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Decided;
-import courseworthy.build.SeasonPlan.Loss;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.ClashChoice;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.SettledValue;
+import courseworthy.build.SeasonPlan.UnmetTopic;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.ride.Range;
 import courseworthy.sheet.SheetInForce;
@@ -40,7 +40,7 @@ public final class SeasonReport {
     public static Report of(SeasonPlan season) {
         Report.Builder out = head(season).section(clashes(season.clashes()));
         for (int i = 0; i < season.rides().size(); i++) {
-            Ride ride = season.rides().get(i);
+            PlannedRide ride = season.rides().get(i);
             out.section(ride(season, ride, RichText.ofQuoted(ride(ride)), "ride-" + (i + 1)));
         }
         return out.section(UpkeepReport.weeks(season.upkeep())).section(UpkeepReport.shopping(season.upkeep(), season.currency()))
@@ -67,9 +67,9 @@ public final class SeasonReport {
         return Section.builder("method", "How this is worked out").paragraphs(METHOD.stream().map(RichText::of).toList());
     }
 
-    static Section.Builder clashes(List<Clash> clashes) {
+    static Section.Builder clashes(List<PartClash> clashes) {
         List<ItemList.Item> items = new ArrayList<>();
-        for (Clash clash : clashes) {
+        for (PartClash clash : clashes) {
             RichText what = RichText.ofQuoted(clash(clash)).in(Style.ATTENTION);
             items.add(ItemList.Item.of(what, quoted(choices(clash))));
         }
@@ -77,7 +77,7 @@ public final class SeasonReport {
     }
 
     /** One ride: what is recommended, the build, and the work. */
-    static Section.Builder ride(SeasonPlan season, Ride ride, RichText heading, String id) {
+    static Section.Builder ride(SeasonPlan season, PlannedRide ride, RichText heading, String id) {
         Build build = ride.build();
         Section.Builder out = Section.builder(id, heading)
                 .paragraphs(SheetNames.paragraphs(sheets(season, ride)))
@@ -96,7 +96,7 @@ public final class SeasonReport {
     }
 
     static String counts(SeasonPlan season) {
-        long riders = season.rides().stream().map(Ride::rider).distinct().count();
+        long riders = season.rides().stream().map(PlannedRide::rider).distinct().count();
         return count(season.rides().size(), "start") + " of " + count(riders, "rider") + ", " + count(season.clashes().size(), "clash", "clashes") + ", "
                 + count(season.wishes().size(), "wish", "wishes") + ".";
     }
@@ -108,7 +108,7 @@ public final class SeasonReport {
     }
 
     /** The sheets of one rider, where riders have different ones. */
-    static List<SheetInForce> sheets(SeasonPlan season, Ride ride) {
+    static List<SheetInForce> sheets(SeasonPlan season, PlannedRide ride) {
         return season.sheets().values().stream().distinct().count() == 1 ? List.of() : SheetInForce.of(season.sheets().getOrDefault(ride.rider(), List.of()));
     }
 
@@ -120,15 +120,15 @@ public final class SeasonReport {
         return count + " " + (count == 1 ? one : more);
     }
 
-    static String ride(Ride ride) {
+    static String ride(PlannedRide ride) {
         String course = ride.course().equals(ride.event()) ? "" : " on " + ride.course();
         return ride.date() + " " + ride.rider() + ", " + ride.event() + course + " (" + ride.role() + ")";
     }
 
     /** The leading decisions, front and rear together where they are the same. */
-    private static String recommended(Ride ride) {
+    private static String recommended(PlannedRide ride) {
         Map<String, String> values = new LinkedHashMap<>();
-        for (Decided each : ride.call()) {
+        for (SettledValue each : ride.call()) {
             values.put(each.topic(), each.value());
         }
         List<String> out = new ArrayList<>();
@@ -142,7 +142,7 @@ public final class SeasonReport {
         return String.join(", ", out) + ".";
     }
 
-    static String build(Ride ride) {
+    static String build(PlannedRide ride) {
         Build build = ride.build();
         if (build.bike() == null) {
             return "No bike can be built within all limits.";
@@ -156,7 +156,7 @@ public final class SeasonReport {
     }
 
     /** The swaps since the last ride, each in short; what they need is in the checklist of a brief. */
-    static List<String> swaps(Ride ride) {
+    static List<String> swaps(PlannedRide ride) {
         List<String> out = new ArrayList<>();
         for (Swap swap : ride.build().swaps()) {
             out.add(swap.what() + " (" + swap.where() + (swap.from() == null ? "" : ", from " + swap.from()) + ")" + ": about "
@@ -168,13 +168,13 @@ public final class SeasonReport {
         return out;
     }
 
-    static List<String> notMet(Ride ride) {
+    static List<String> notMet(PlannedRide ride) {
         List<String> out = new ArrayList<>();
         ride.build().notMet().forEach(each -> out.add(each.topic() + ": " + each.got() + ", recommended " + each.wanted()));
         return out;
     }
 
-    static String clash(Clash clash) {
+    static String clash(PartClash clash) {
         return clash.date() + ", " + String.join(", ", clash.what()) + ": " + listed(clash.wanting()) + ".";
     }
 
@@ -184,7 +184,7 @@ public final class SeasonReport {
         return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
-    static List<String> choices(Clash clash) {
+    static List<String> choices(PartClash clash) {
         List<String> out = new ArrayList<>();
         for (int i = 0; i < clash.choices().size(); i++) {
             out.add((i == 0 ? "Planned: " : "Or: ") + choice(clash.choices().get(i)) + ".");
@@ -193,15 +193,15 @@ public final class SeasonReport {
     }
 
     /** What is done, what is lost by it and what it costs, without a point at the end. */
-    static String choice(Choice choice) {
+    static String choice(ClashChoice choice) {
         String lost = choice.loses().isEmpty() ? "" : ". Lost" + lost(choice.loses());
         return choice.what() + lost + costs(choice);
     }
 
     /** {@code  for Joss: rear rotor 160 mm (recommended 180 mm), ...; for Ida: ...}. */
-    private static String lost(List<Loss> losses) {
+    private static String lost(List<UnmetTopic> losses) {
         Map<String, List<String>> byRider = new LinkedHashMap<>();
-        for (Loss each : losses) {
+        for (UnmetTopic each : losses) {
             byRider.computeIfAbsent(each.rider(), rider -> new ArrayList<>()).add(each.topic() + " " + each.got() + " (recommended " + each.wanted() + ")");
         }
         List<String> out = new ArrayList<>();
@@ -209,7 +209,7 @@ public final class SeasonReport {
         return String.join(";", out);
     }
 
-    private static String costs(Choice choice) {
+    private static String costs(ClashChoice choice) {
         if (choice.costs() == null || Math.abs(choice.costs().mid()) < 1) {
             return "";
         }

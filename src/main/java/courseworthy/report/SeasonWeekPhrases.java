@@ -1,10 +1,10 @@
 package courseworthy.report;
 
 import courseworthy.build.Build;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonWeeks.Entry;
 import courseworthy.build.SeasonWeeks.Kind;
-import courseworthy.build.SeasonWork.Job;
+import courseworthy.build.SeasonWork.SeasonJob;
 import courseworthy.build.SeasonWork.Purpose;
 import courseworthy.wear.ServiceWork;
 import java.util.ArrayList;
@@ -48,20 +48,20 @@ final class SeasonWeekPhrases {
         };
     }
 
-    private static String start(Ride ride) {
+    private static String start(PlannedRide ride) {
         return (ride.day().start() == null ? "" : ride.day().start() + " ") + ride.event() + " (" + ride.role() + "), " + bike(ride);
     }
 
-    static String bike(Ride ride) {
+    static String bike(PlannedRide ride) {
         return ride.build().bike() == null ? "no bike can be built" : ride.build().bike().name();
     }
 
     /** Parts of other bikes that leave with it. */
-    private static String borrowed(Ride ride) {
+    private static String borrowed(PlannedRide ride) {
         return ride.build().returns().isEmpty() ? "" : ", on it " + listed(ride);
     }
 
-    private static String returns(Ride ride) {
+    private static String returns(PlannedRide ride) {
         Set<String> dated = new LinkedHashSet<>();
         for (Build.Return each : ride.build().returns()) {
             dated.add(each.bike() + (each.by() == null ? "" : " by " + Phrases.weekday(each.by())));
@@ -69,7 +69,7 @@ final class SeasonWeekPhrases {
         return dated.isEmpty() ? "" : "; to go back: " + listed(ride) + " (" + String.join(", ", dated) + ")";
     }
 
-    private static String listed(Ride ride) {
+    private static String listed(PlannedRide ride) {
         return String.join(", ", ride.build().returns().stream().map(each -> each.part() + " of " + each.bike()).toList());
     }
 
@@ -83,9 +83,9 @@ final class SeasonWeekPhrases {
     }
 
     /** The jobs of each bike together, each in a word or two. */
-    private static List<String> jobs(List<Job> jobs) {
+    private static List<String> jobs(List<SeasonJob> jobs) {
         Map<String, List<String>> byBike = new LinkedHashMap<>();
-        for (Job each : jobs) {
+        for (SeasonJob each : jobs) {
             List<String> labels = byBike.computeIfAbsent(each.step().bike(), bike -> new ArrayList<>());
             if (!each.step().label().isEmpty()) {
                 labels.add(each.step().label());
@@ -96,8 +96,8 @@ final class SeasonWeekPhrases {
         return out;
     }
 
-    private static String due(List<Job> jobs, String bike) {
-        for (Job each : jobs) {
+    private static String due(List<SeasonJob> jobs, String bike) {
+        for (SeasonJob each : jobs) {
             if (each.purpose() == Purpose.RETURN && each.due() != null && each.step().bike().equals(bike)) {
                 return " (ridden next on " + Phrases.weekday(each.due()) + ")";
             }

@@ -1,7 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.build.SeasonPlan;
-import courseworthy.build.SeasonPlan.Clash;
+import courseworthy.build.SeasonPlan.PartClash;
 import courseworthy.build.SeasonWeeks;
 import courseworthy.build.SeasonWeeks.Entry;
 import courseworthy.build.SeasonWeeks.Week;
@@ -40,7 +40,7 @@ public final class SeasonWeeksReport {
         return new Report(page.title(), RichText.of("Week by week"), lead, page.sections(), List.of("season", season.name(), ID));
     }
 
-    private static boolean ofTime(Clash clash) {
+    private static boolean ofTime(PartClash clash) {
         return clash.what().equals(List.of("time"));
     }
 

@@ -62,7 +62,7 @@ final class SetUpCard {
 
     /** What a decision rests on, in a word or two. */
     private static String basis(Firmness firmness) {
-        return firmness.agreement() == Firmness.Agreement.DIVIDED ? "advice differs" : switch (firmness.evidence()) {
+        return firmness.agreement() == Firmness.AgreementGrade.DIVIDED ? "advice differs" : switch (firmness.evidence()) {
             case LIMIT -> "a limit";
             case SOURCE -> "published";
             case PRACTICES -> "habits of the trade";
@@ -98,7 +98,7 @@ final class SetUpCard {
         if (!each.firmness().assumed().isEmpty()) {
             return name.text(": so far assumed, " + each.firmness().assumed().get(0) + ".");
         }
-        return name.text(each.firmness().agreement() == Firmness.Agreement.ALL ? ": little is known of it." : ": advice differs.");
+        return name.text(each.firmness().agreement() == Firmness.AgreementGrade.ALL ? ": little is known of it." : ": advice differs.");
     }
 
     private static Definition row(Entry entry) {

@@ -56,7 +56,7 @@ final class SetUpSummary {
 
     private SetUpSummary(List<Decision> decisions, List<Firmness> firmness, Demands demands) {
         this.decisions = decisions;
-        firmness.stream().filter(each -> each.grade().level() == Firmness.Level.THIN).forEach(each -> thin.add(each.decision().topic()));
+        firmness.stream().filter(each -> each.grade().level() == Firmness.FirmnessLevel.THIN).forEach(each -> thin.add(each.decision().topic()));
         this.demands = demands;
     }
 

@@ -142,7 +142,7 @@ final class SettingReport {
         return PressureSteps.bar(pascal);
     }
 
-    private static String place(DayDemands.Place place) {
+    private static String place(DayDemands.RideEnvironment place) {
         String heat = place.temperature() == null ? "" : Phrases.number(place.temperature(), 0) + " C";
         String height = place.height() == null ? "" : Phrases.number(place.height(), 0) + " m";
         return heat.isEmpty() ? height : height.isEmpty() ? heat : heat + " and " + height;

@@ -15,9 +15,9 @@ import courseworthy.task.StagesResult;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.topic.Work;
-import courseworthy.wear.Bounds;
+import courseworthy.wear.IntervalBounds;
 import courseworthy.wear.WearCounter.Outlook;
-import courseworthy.wear.WearCounter.Share;
+import courseworthy.wear.WearCounter.WearShare;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -129,7 +129,7 @@ public final class StagesReport {
             open.forEach(each -> table.row(row(each, bike.stages())));
             out.table(table.build());
         }
-        List<RaceTopic> agreed = bike.topics().stream().filter(each -> each.ground() == StageSetUp.Ground.AGREED).toList();
+        List<RaceTopic> agreed = bike.topics().stream().filter(each -> each.ground() == StageSetUp.ValueReason.AGREED).toList();
         return out.definitions(!open.isEmpty() ? "The same every day:" : bike.stages().size() == 1 ? "As the stage wants it:" : "Every day wants the same:", agreed.stream().map(each -> Definition.of(each.topic().name(), text(each.topic(), each.value()))).toList());
     }
 
@@ -306,8 +306,8 @@ public final class StagesReport {
     }
 
     private static String lasts(Outlook each) {
-        Bounds hours = each.interval().every().hours();
-        Bounds days = each.interval().every().days();
+        IntervalBounds hours = each.interval().every().hours();
+        IntervalBounds days = each.interval().every().days();
         return hours != null ? between(hours.low() / 3600, hours.high() / 3600) + " h" : days == null ? "" : between(days.low(), days.high()) + " days";
     }
 
@@ -315,7 +315,7 @@ public final class StagesReport {
         return Math.round(low) == Math.round(high) ? Long.toString(Math.round(low)) : Math.round(low) + " to " + Math.round(high);
     }
 
-    private static String used(Share share) {
+    private static String used(WearShare share) {
         long low = Math.round(100 * share.low());
         long high = Math.round(100 * share.high());
         return (low == high ? "" : low + " to ") + high + " %";

@@ -1,8 +1,8 @@
 package courseworthy.report;
 
 import courseworthy.engine.CaseResults;
-import courseworthy.engine.CaseResults.Failed;
-import courseworthy.engine.CaseResults.Missing;
+import courseworthy.engine.CaseResults.FailedCase;
+import courseworthy.engine.CaseResults.MissingCase;
 import courseworthy.sheet.SheetInForce;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,16 +20,16 @@ public final class TestReport {
         for (int i = 0; i < results.failed().size(); i++) {
             out.section(failed(results.failed().get(i), "failed-" + (i + 1)));
         }
-        List<Missing> missing = results.missing() == null ? List.of() : results.missing();
+        List<MissingCase> missing = results.missing() == null ? List.of() : results.missing();
         for (int i = 0; i < missing.size(); i++) {
-            Missing each = missing.get(i);
+            MissingCase each = missing.get(i);
             out.section(Section.builder("untouched-" + (i + 1), RichText.ofQuoted(each.where() + ": " + each.rule() + ": " + each.what()))
                     .paragraph(RichText.of("Add ").quoted(each.lacking()).text(".")));
         }
         return out.build();
     }
 
-    private static Section.Builder failed(Failed failed, String id) {
+    private static Section.Builder failed(FailedCase failed, String id) {
         String rule = failed.rule().isEmpty() ? "" : failed.rule() + ": ";
         return Section.builder(id, RichText.ofQuoted(failed.where() + ": " + rule + failed.sentence()))
                 .items(differences(failed.differences()));

@@ -3,7 +3,7 @@ package courseworthy.report;
 import courseworthy.report.SetUpSummary.Entry;
 import courseworthy.task.Brief;
 import courseworthy.worth.DayPlan;
-import courseworthy.worth.DayPlan.Gap;
+import courseworthy.worth.DayPlan.SupplyGap;
 import courseworthy.worth.DayPlan.Split;
 import courseworthy.worth.DayPlanSummary;
 import courseworthy.worth.PressureSettings;
@@ -68,8 +68,8 @@ final class TopTubeCard {
 
     private String support(Split split) {
         List<String> out = new ArrayList<>();
-        Gap gap = null;
-        for (Gap each : plan.fluids().gaps()) {
+        SupplyGap gap = null;
+        for (SupplyGap each : plan.fluids().gaps()) {
             gap = Math.abs(each.from() - split.at()) < 1 ? each : gap;
         }
         if (split.stop().water()) {

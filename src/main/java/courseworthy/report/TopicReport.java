@@ -81,8 +81,8 @@ public final class TopicReport {
 
     /** Rules on a topic that could not be checked, with what they need. */
     static List<RichText> uncheckedRules(Brief brief, Topic topic) {
-        return brief.couldNotTell().stream().filter(rule -> rule.topics().contains(topic.name()))
-                .map(rule -> RichText.ofQuoted(rule.author().rule() + ": needs " + String.join(", ", rule.wanting()) + " (" + rule.author().where() + ")"))
+        return brief.undetermined().stream().filter(rule -> rule.topics().contains(topic.name()))
+                .map(rule -> RichText.ofQuoted(rule.origin().rule() + ": needs " + String.join(", ", rule.wanting()) + " (" + rule.origin().where() + ")"))
                 .toList();
     }
 }

@@ -2,11 +2,11 @@ package courseworthy.report;
 
 import courseworthy.report.picture.TrackPlan;
 import courseworthy.report.picture.TrackPlan.KilometreMark;
-import courseworthy.report.picture.TrackPlan.Leg;
+import courseworthy.report.picture.TrackPlan.TrackLeg;
 import courseworthy.report.picture.TrackPlan.PlanPoint;
 import courseworthy.task.Brief;
 import courseworthy.task.CourseMap;
-import courseworthy.task.CourseMap.Place;
+import courseworthy.task.CourseMap.MapPoint;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,8 +26,8 @@ final class TrackFigure {
         for (int i = 1; i < map.kilometres().size(); i++) {
             marks.add(new KilometreMark(i, point(map.kilometres().get(i))));
         }
-        CourseMap.Leg first = map.legs().get(0);
-        CourseMap.Leg last = map.legs().get(map.legs().size() - 1);
+        CourseMap.MapLeg first = map.legs().get(0);
+        CourseMap.MapLeg last = map.legs().get(map.legs().size() - 1);
         TrackPlan plan = new TrackPlan(map.legs().stream().map(TrackFigure::leg).toList(), marks, point(first.points().get(0)),
                 point(last.points().get(last.points().size() - 1)));
         String title = Figures.distance(brief.course().distance()) + " seen from above, " + (map.isLoop() ? "back to its start" : "from one place to another");
@@ -35,17 +35,17 @@ final class TrackFigure {
                 + (map.isLoop() ? "ends where it starts." : "ends " + Figures.distance(map.apart()) + " from its start.")), data(map));
     }
 
-    private static Leg leg(CourseMap.Leg each) {
-        return new Leg(GroundMaterials.of(each.surface()), GroundMaterials.words(each.surface()), each.points().stream().map(TrackFigure::point).toList());
+    private static TrackLeg leg(CourseMap.MapLeg each) {
+        return new TrackLeg(GroundMaterials.of(each.surface()), GroundMaterials.words(each.surface()), each.points().stream().map(TrackFigure::point).toList());
     }
 
-    private static PlanPoint point(Place place) {
+    private static PlanPoint point(MapPoint place) {
         return new PlanPoint(place.east(), place.north());
     }
 
     private static Table data(CourseMap map) {
         Table.Builder out = Table.builder().figures("From km").figures("To km").column("Surface");
-        for (CourseMap.Leg each : map.legs()) {
+        for (CourseMap.MapLeg each : map.legs()) {
             out.row(Phrases.number(each.from() / 1000, 1), Phrases.number(each.to() / 1000, 1), GroundMaterials.words(each.surface()));
         }
         return out.build();

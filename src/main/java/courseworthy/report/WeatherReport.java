@@ -4,7 +4,7 @@ import courseworthy.demand.HourWeather;
 import courseworthy.event.Event;
 import courseworthy.event.WindDirection;
 import courseworthy.worth.DayPlan;
-import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.PlanHour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -42,7 +42,7 @@ final class WeatherReport {
         if (rain) {
             table.figures("Rain, mm").column("Going");
         }
-        for (Hour hour : plan.hours()) {
+        for (PlanHour hour : plan.hours()) {
             List<String> row = new ArrayList<>(List.of(clock(plan, hour.from()) + " to " + clock(plan, hour.to()),
                     hour.temperature() == null ? "" : Phrases.number(hour.temperature(), 0)));
             if (wind) {
@@ -69,7 +69,7 @@ final class WeatherReport {
     static String inShort(DayPlan plan) {
         StringBuilder out = new StringBuilder();
         if (gives(plan, HourWeather::wind)) {
-            Hour most = most(plan, hour -> hour.weather().wind());
+            PlanHour most = most(plan, hour -> hour.weather().wind());
             out.append("Windiest from ").append(clock(plan, most.from())).append(": ").append(speed(most.weather().wind())).append(" km/h")
                     .append(most.weather().from() == null ? "" : " from " + WindDirection.word(most.weather().from()))
                     .append(most.weather().headwind() == null ? "" : Math.abs(most.weather().headwind()) < SIDE ? ", mostly across"
@@ -77,7 +77,7 @@ final class WeatherReport {
                     .append(". ");
         }
         if (gives(plan, HourWeather::rain)) {
-            Hour first = plan.hours().stream().filter(hour -> hour.weather().rain() > RAIN).findFirst().orElse(null);
+            PlanHour first = plan.hours().stream().filter(hour -> hour.weather().rain() > RAIN).findFirst().orElse(null);
             double sum = plan.hours().stream().mapToDouble(hour -> hour.weather().rain()).sum();
             out.append(first == null ? "No rain while you ride. " : "Rain from " + clock(plan, first.from()) + ", " + Phrases.number(sum * MM, 1) + " mm while you ride. ");
         }
@@ -88,9 +88,9 @@ final class WeatherReport {
         return plan.hours().stream().anyMatch(hour -> hour.weather() != null && figure.apply(hour.weather()) != null);
     }
 
-    private static Hour most(DayPlan plan, Function<Hour, Double> figure) {
-        Hour out = null;
-        for (Hour hour : plan.hours()) {
+    private static PlanHour most(DayPlan plan, Function<PlanHour, Double> figure) {
+        PlanHour out = null;
+        for (PlanHour hour : plan.hours()) {
             out = out == null || figure.apply(hour) > figure.apply(out) ? hour : out;
         }
         return out;

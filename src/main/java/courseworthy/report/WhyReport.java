@@ -88,18 +88,18 @@ public final class WhyReport {
             if (!unmet.isEmpty()) {
                 below.add(new ItemList(false, unmet));
             }
-            out.add(new Item(RichText.ofQuoted(says(rule)).text(": ").append(links.of(rule.author())), below));
+            out.add(new Item(RichText.ofQuoted(says(rule)).text(": ").append(links.of(rule.origin())), below));
         }
         return out;
     }
 
     private static Section.Builder rule(RuleTrace rule, RuleLinks links) {
-        return Section.builder("rule", links.of(rule.author()))
-                .paragraph(RichText.ofQuoted(says(rule)).text("; " + rule.author().force().word()))
-                .paragraph(RichText.ofQuoted(Phrases.because(rule.author())))
+        return Section.builder("rule", links.of(rule.origin()))
+                .paragraph(RichText.ofQuoted(says(rule)).text("; " + rule.origin().force().word()))
+                .paragraph(RichText.ofQuoted(Phrases.because(rule.origin())))
                 .paragraph(RichText.ofStrong(outcome(rule)))
                 .items(ConditionItems.all(rule))
-                .remark(RichText.ofQuoted(rule.author().where().toString()));
+                .remark(RichText.ofQuoted(rule.origin().where().toString()));
     }
 
     /** Whether a rule applied, and in a word why not. */

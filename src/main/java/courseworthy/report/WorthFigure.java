@@ -27,8 +27,8 @@ final class WorthFigure {
                 RichText.of(sentence(known.get(0), largest)), data(all));
     }
 
-    private static WorthChart.Row row(DecisionWorth worth) {
-        return new WorthChart.Row(name(worth), worth.decision().phrase(), value(worth), Ranges.of(worth.saved()), worth.tooClose(), odds(worth.best()));
+    private static WorthChart.WorthBar row(DecisionWorth worth) {
+        return new WorthChart.WorthBar(name(worth), worth.decision().phrase(), value(worth), Ranges.of(worth.saved()), worth.tooClose(), odds(worth.best()));
     }
 
     /** {@code tyre width, front and rear}; the topic's name where it stands for one end. */

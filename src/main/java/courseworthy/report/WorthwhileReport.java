@@ -2,7 +2,7 @@ package courseworthy.report;
 
 import courseworthy.build.Build;
 import courseworthy.build.WorthwhileChanges;
-import courseworthy.build.WorthwhileChanges.Change;
+import courseworthy.build.WorthwhileChanges.WorthwhileChange;
 import courseworthy.build.WorthwhileChanges.Stay;
 import courseworthy.ride.Range;
 import courseworthy.workshop.Part;
@@ -30,7 +30,7 @@ final class WorthwhileReport {
         if (build.worthwhile() == null || build.worthwhile().all() == null) {
             return out;
         }
-        for (Change each : build.worthwhile().changes()) {
+        for (WorthwhileChange each : build.worthwhile().changes()) {
             out.add(change(each));
         }
         if (out.size() > 1) {
@@ -40,14 +40,14 @@ final class WorthwhileReport {
         return out;
     }
 
-    private static String change(Change change) {
+    private static String change(WorthwhileChange change) {
         String off = change.off().isEmpty() ? "" : " for " + names(change.off());
         String on = change.on().isEmpty() ? "off: " + names(change.off()) : names(change.on()) + off;
         String serves = change.serves().isEmpty() ? "" : " Serves " + String.join(", ", change.serves()) + ".";
         return change.place() + ", " + on + ": " + figures(change) + "." + verdict(change) + serves + fresh(change.fresh());
     }
 
-    private static String figures(Change change) {
+    private static String figures(WorthwhileChange change) {
         String grams = change.grams() == null ? "mass change not known" : change.grams() == 0 ? "no change in mass"
                 : Math.abs(change.grams()) + (change.grams() < 0 ? " g less" : " g more");
         return grams + ", " + returns(change.returns()) + "; about " + Math.round(change.minutes()) + " min of work";
@@ -58,7 +58,7 @@ final class WorthwhileReport {
     }
 
     /** A word only where the time says one: what serves the call serves it for its own reasons. */
-    private static String verdict(Change change) {
+    private static String verdict(WorthwhileChange change) {
         if (change.returns() == null || change.returns().mid() >= 0 || change.serves().isEmpty()) {
             return "";
         }

@@ -54,7 +54,7 @@ final class CourseShape {
 
     /** Where a step begins, on a plane: over the steps of a bend or of a heading the error is far below a degree. */
     private void place(int i, double at) {
-        Track.Piece on = track.pieces().get(piece);
+        Track.TrackPiece on = track.pieces().get(piece);
         while (piece < track.pieces().size() - 1 && at > on.distance()[on.size() - 1]) {
             piece++;
             point = 1;

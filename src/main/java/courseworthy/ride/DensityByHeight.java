@@ -8,7 +8,7 @@ final class DensityByHeight {
     private final double least;
     private final double[] table;
 
-    DensityByHeight(DiscretisedCourse way, RideAssumptions.Weather weather) {
+    DensityByHeight(DiscretisedCourse way, RideAssumptions.WeatherAssumptions weather) {
         double low = Double.MAX_VALUE;
         double high = -Double.MAX_VALUE;
         for (int i = 0; i < way.size(); i++) {

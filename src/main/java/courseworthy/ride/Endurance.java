@@ -81,11 +81,11 @@ public final class Endurance {
     }
 
     private static double shortShare(double seconds, double exponent) {
-        return Math.pow(Math.max(seconds, Rider.Effort.SHORTEST) / HOUR, -exponent);
+        return Math.pow(Math.max(seconds, Rider.MaximalEffort.SHORTEST) / HOUR, -exponent);
     }
 
     private static double recordShare(double seconds) {
-        return record(Math.max(seconds, Rider.Effort.SHORTEST)) / record(HOUR);
+        return record(Math.max(seconds, Rider.MaximalEffort.SHORTEST)) / record(HOUR);
     }
 
     /** Record profile: power held for a time as a share of maximal aerobic power. */
@@ -120,10 +120,10 @@ public final class Endurance {
      * 0.04 to 0.12. Where all are longer, the shortest counts, by the planning band of {@link #share(double)} turned round; from 4 to
      * 8 h the law gives way to the band evenly in the logarithm of time, mid and ends alike (judgement: neither holds at once).
      */
-    public static Range hourPower(List<Rider.Effort> efforts) {
-        List<Rider.Effort> usable = new ArrayList<>();
-        List<Rider.Effort> lasting = new ArrayList<>();
-        for (Rider.Effort effort : efforts) {
+    public static Range hourPower(List<Rider.MaximalEffort> efforts) {
+        List<Rider.MaximalEffort> usable = new ArrayList<>();
+        List<Rider.MaximalEffort> lasting = new ArrayList<>();
+        for (Rider.MaximalEffort effort : efforts) {
             if (!effort.sprint()) {
                 (effort.beyondTheLaw() ? lasting : usable).add(effort);
             }
@@ -131,15 +131,15 @@ public final class Endurance {
         if (usable.isEmpty()) {
             return lasting.isEmpty() ? null : fromTheBand(nearestToAnHour(lasting));
         }
-        Rider.Effort nearest = nearestToAnHour(usable);
+        Rider.MaximalEffort nearest = nearestToAnHour(usable);
         double exponent = usable.size() < 2 ? EXPONENT : fitted(usable);
         return hourPower(nearest, exponent);
     }
 
-    private static Range fromTheBand(Rider.Effort effort) {
+    private static Range fromTheBand(Rider.MaximalEffort effort) {
         double seconds = effort.seconds();
         Range held = share(seconds);
-        double part = Math.min(1, Math.log(seconds / Rider.Effort.LONGEST_BY_LAW) / Math.log(2));
+        double part = Math.min(1, Math.log(seconds / Rider.MaximalEffort.LONGEST_BY_LAW) / Math.log(2));
         double mid = effort.watts() / between(part, shortShare(seconds, EXPONENT), held.mid());
         double low = effort.watts() / between(part, shortShare(seconds, HOPEFUL_EXPONENT), held.high());
         double high = effort.watts() / between(part, recordShare(seconds), held.low());
@@ -150,7 +150,7 @@ public final class Endurance {
         return from + part * (to - from);
     }
 
-    private static Range hourPower(Rider.Effort effort, double exponent) {
+    private static Range hourPower(Rider.MaximalEffort effort, double exponent) {
         double mid = effort.watts() / Math.pow(effort.seconds() / HOUR, -exponent);
         double hopeful = effort.watts() / Math.pow(effort.seconds() / HOUR, -HOPEFUL_EXPONENT);
         double byRecords = effort.watts() * record(HOUR) / record(effort.seconds());
@@ -158,9 +158,9 @@ public final class Endurance {
         return byDuration.plus(Range.within(0, MEASURED * mid));
     }
 
-    private static Rider.Effort nearestToAnHour(List<Rider.Effort> efforts) {
-        Rider.Effort best = efforts.get(0);
-        for (Rider.Effort effort : efforts) {
+    private static Rider.MaximalEffort nearestToAnHour(List<Rider.MaximalEffort> efforts) {
+        Rider.MaximalEffort best = efforts.get(0);
+        for (Rider.MaximalEffort effort : efforts) {
             if (Math.abs(Math.log(effort.seconds() / HOUR)) < Math.abs(Math.log(best.seconds() / HOUR))) {
                 best = effort;
             }
@@ -169,13 +169,13 @@ public final class Endurance {
     }
 
     /** Least squares of ln P on ln t. */
-    private static double fitted(List<Rider.Effort> efforts) {
+    private static double fitted(List<Rider.MaximalEffort> efforts) {
         double n = efforts.size();
         double sx = 0;
         double sy = 0;
         double sxx = 0;
         double sxy = 0;
-        for (Rider.Effort effort : efforts) {
+        for (Rider.MaximalEffort effort : efforts) {
             double x = Math.log(effort.seconds());
             double y = Math.log(effort.watts());
             sx += x;

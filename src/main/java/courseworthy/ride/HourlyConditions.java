@@ -18,7 +18,7 @@ public final class HourlyConditions {
     private final boolean directed;
     private final double reference;
 
-    private HourlyConditions(int size, boolean rains, RideAssumptions.Weather weather, DiscretisedCourse way) {
+    private HourlyConditions(int size, boolean rains, RideAssumptions.WeatherAssumptions weather, DiscretisedCourse way) {
         this.rains = rains;
         directed = way.hasHeadings() && weather.directed() && weather.hourly().hasWind();
         reference = weather.wind();
@@ -35,7 +35,7 @@ public final class HourlyConditions {
      */
     static HourlyConditions along(DiscretisedCourse way, RideAssumptions basis, GoingByHour going, GroundFigures grounds, DoubleUnaryOperator clock) {
         HourlyConditions out = new HourlyConditions(way.size() * basis.laps(), going != null, basis.weather(), way);
-        RideAssumptions.Weather weather = basis.weather();
+        RideAssumptions.WeatherAssumptions weather = basis.weather();
         DayTemperature day = weather.day(clock.applyAsDouble(way.length() * basis.laps()));
         for (int lap = 0; lap < basis.laps(); lap++) {
             for (int i = 0; i < way.size(); i++) {
@@ -50,7 +50,7 @@ public final class HourlyConditions {
     }
 
     /** Density then over that of the mean temperature and humidity. */
-    private static double density(RideAssumptions.Weather weather, DayTemperature day, double seconds) {
+    private static double density(RideAssumptions.WeatherAssumptions weather, DayTemperature day, double seconds) {
         double now = day == null ? weather.temperature() : day.temperature(seconds, 0);
         if (!weather.hourly().hasHumidity()) {
             return (weather.temperature() + KELVIN) / (now + KELVIN);
@@ -60,7 +60,7 @@ public final class HourlyConditions {
     }
 
     /** Headwind over the wind of the forecast where the heading is known, else the strength of the wind over that. */
-    private static double wind(RideAssumptions.Weather weather, DiscretisedCourse way, int step, double seconds) {
+    private static double wind(RideAssumptions.WeatherAssumptions weather, DiscretisedCourse way, int step, double seconds) {
         if (!(weather.wind() > 0)) {
             return 0;
         }

@@ -215,8 +215,8 @@ public final class RecordedGround {
 
     private RideAssumptions rider(double power) {
         return new RideAssumptions(kind, kind.mass().plus(RIDER).plus(CARRIED), DragArea.alone(kind, RIDER.mid()),
-                new RideAssumptions.Pacing(Range.exact(power), Range.exact(1), true), GOOD_RIDER, 0, 1, -1, CLIMBING,
-                new RideAssumptions.Weather(TEMPERATURE, START_HEIGHT, false, 0, Double.NaN));
+                new RideAssumptions.PacingRanges(Range.exact(power), Range.exact(1), true), GOOD_RIDER, 0, 1, -1, CLIMBING,
+                new RideAssumptions.WeatherAssumptions(TEMPERATURE, START_HEIGHT, false, 0, Double.NaN));
     }
 
     /** How far the recorded time of a part of known ground lies from the model's: standard deviation as a share. */

@@ -85,7 +85,7 @@ final class RecordedTimes {
     }
 
     /** Places of a piece: east, north, m along the course, heading east and north. */
-    private void index(Track.Piece piece) {
+    private void index(Track.TrackPiece piece) {
         for (int i = 1; i < piece.size(); i++) {
             double length = piece.distance()[i] - piece.distance()[i - 1];
             int steps = (int) Math.max(1, Math.ceil(length / SPACING));
@@ -103,7 +103,7 @@ final class RecordedTimes {
         }
     }
 
-    private void lay(RecordedRide.Run run) {
+    private void lay(RecordedRide.RecordedRun run) {
         double[] gone = new double[run.size()];
         for (int i = 1; i < gone.length; i++) {
             gone[i] = gone[i - 1] + GeodesicDistance.metres(run.lat()[i - 1], run.lon()[i - 1], run.lat()[i], run.lon()[i]);
@@ -127,7 +127,7 @@ final class RecordedTimes {
     }
 
     /** Time to each point without that spent standing, s. */
-    private static double[] moving(RecordedRide.Run run) {
+    private static double[] moving(RecordedRide.RecordedRun run) {
         double[] out = new double[run.size()];
         for (int i = 1; i < out.length; i++) {
             out[i] = out[i - 1] + (moves(run, i) ? run.seconds()[i] - run.seconds()[i - 1] : 0);
@@ -136,7 +136,7 @@ final class RecordedTimes {
     }
 
     /** Where on the course a point lies, the place nearest to it and to where it should be; NaN where it is off the course. */
-    private double along(RecordedRide.Run run, double[] gone, int point, double expected) {
+    private double along(RecordedRide.RecordedRun run, double[] gone, int point, double expected) {
         int before = point;
         int after = point;
         while (before > 0 && gone[point] - gone[before] < HEADING_OVER) {
@@ -169,7 +169,7 @@ final class RecordedTimes {
         return out;
     }
 
-    private static boolean moves(RecordedRide.Run run, int point) {
+    private static boolean moves(RecordedRide.RecordedRun run, int point) {
         int before = point - 1;
         while (before > 0 && run.seconds()[point] - run.seconds()[before] < WINDOW) {
             before--;

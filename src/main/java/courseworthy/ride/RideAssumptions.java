@@ -14,8 +14,8 @@ package courseworthy.ride;
  * @param climbing    factor on all gradients: how far ascent and descent may be off
  * @param weather     air and wind
  */
-public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing pacing, int skill, int wetness, int laps, int points,
-        Range climbing, Weather weather) {
+public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, PacingRanges pacing, int skill, int wetness, int laps, int points,
+        Range climbing, WeatherAssumptions weather) {
 
     /** The same on dry ground. */
     public RideAssumptions dry() {
@@ -39,7 +39,7 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
      * @param intensity how much of what could be held is ridden, 1 for all
      * @param training  whether the ride is training rather than a race
      */
-    public record Pacing(Range hourPower, Range intensity, boolean training) {
+    public record PacingRanges(Range hourPower, Range intensity, boolean training) {
     }
 
     /**
@@ -56,7 +56,7 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
      * @param pressureKnown whether that is forecast
      * @param hourly      the weather by the hour; null where the forecast is of the whole day. Wind and where it comes from are then means of it
      */
-    public record Weather(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
+    public record WeatherAssumptions(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
             double pressure, boolean pressureKnown, HourlyWeather hourly) {
 
         /** Humidity taken where none is forecast: from none to all it changes density by 1 to 2 % (calculated by CIPM-2007). */
@@ -76,19 +76,19 @@ public record RideAssumptions(BikeKind kind, Range mass, Range dragArea, Pacing 
         private static final double FORECAST_OFF = 0.4;
 
         /** Temperature held over the ride, usual humidity, standard pressure. */
-        public Weather(double temperature, double startHeight, boolean windKnown, double wind, double from) {
+        public WeatherAssumptions(double temperature, double startHeight, boolean windKnown, double wind, double from) {
             this(temperature, startHeight, windKnown, wind, from, null, HUMIDITY, Air.STANDARD_PRESSURE, false, null);
         }
 
         /** A forecast of the whole day. */
-        public Weather(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
+        public WeatherAssumptions(double temperature, double startHeight, boolean windKnown, double wind, double from, Hours hours, double humidity,
                 double pressure, boolean pressureKnown) {
             this(temperature, startHeight, windKnown, wind, from, hours, humidity, pressure, pressureKnown, null);
         }
 
         /** The same without rain by the hour. */
-        private Weather withoutRain() {
-            return hourly == null ? this : new Weather(temperature, startHeight, windKnown, wind, from, hours, humidity, pressure, pressureKnown,
+        private WeatherAssumptions withoutRain() {
+            return hourly == null ? this : new WeatherAssumptions(temperature, startHeight, windKnown, wind, from, hours, humidity, pressure, pressureKnown,
                     hourly.withoutRain());
         }
 

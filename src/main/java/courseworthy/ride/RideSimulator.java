@@ -77,7 +77,7 @@ final class RideSimulator {
      * @param first         length of a first piece, m
      * @param growth        of the pieces after it
      */
-    RideSimulator(DiscretisedCourse way, DiscretisedCourse full, RideAssumptions.Weather weather, double[] turnsPerMetre, double first, double growth) {
+    RideSimulator(DiscretisedCourse way, DiscretisedCourse full, RideAssumptions.WeatherAssumptions weather, double[] turnsPerMetre, double first, double growth) {
         this.way = way;
         stepOf = new int[full.size()];
         lengths = new double[full.size()];
@@ -114,7 +114,7 @@ final class RideSimulator {
     }
 
     /** Fills in the air: by height and, where the forecast has them, by the hour for a ride of so many seconds in all. */
-    void air(RideAssumptions.Weather weather, double whole, int laps) {
+    void air(RideAssumptions.WeatherAssumptions weather, double whole, int laps) {
         DensityByHeight densities = new DensityByHeight(way, weather);
         DayTemperature day = weather.day(whole);
         hourly = day != null;
@@ -131,7 +131,7 @@ final class RideSimulator {
     }
 
     /** Fills in air, wind and ground as each lap meets them under a forecast by the hour. */
-    void weather(RideAssumptions.Weather weather, HourlyConditions conditions, int laps) {
+    void weather(RideAssumptions.WeatherAssumptions weather, HourlyConditions conditions, int laps) {
         DensityByHeight densities = new DensityByHeight(way, weather);
         hourly = true;
         byHour = true;

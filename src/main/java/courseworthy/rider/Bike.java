@@ -23,7 +23,7 @@ package courseworthy.rider;
  */
 public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookless, Double markedTyrePressure, Double markedRimPressure,
         Double tyreClearance, Boolean tubeless, Double ledgeLimit, String useCategory, Double massLimit, Double forkTravel,
-        Double lights, Double mostRotor, Boolean powerMeter, Damping damping) {
+        Double lights, Double mostRotor, Boolean powerMeter, DampingSettings damping) {
 
     public static final Bike UNKNOWN = of(null);
 
@@ -59,12 +59,12 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
      * @param shockCompression the same of the shock
      * @param shockStroke      stroke of the shock, m
      */
-    public record Damping(Integer rebound, Integer compression, Integer shockRebound, Integer shockCompression, Double shockStroke) {
-        public static final Damping UNKNOWN = new Damping(null, null, null, null, null);
+    public record DampingSettings(Integer rebound, Integer compression, Integer shockRebound, Integer shockCompression, Double shockStroke) {
+        public static final DampingSettings UNKNOWN = new DampingSettings(null, null, null, null, null);
 
         /** What is written here, and elsewhere what is written there. */
-        public Damping orElse(Damping other) {
-            return new Damping(or(rebound, other.rebound), or(compression, other.compression), or(shockRebound, other.shockRebound),
+        public DampingSettings orElse(DampingSettings other) {
+            return new DampingSettings(or(rebound, other.rebound), or(compression, other.compression), or(shockRebound, other.shockRebound),
                     or(shockCompression, other.shockCompression), or(shockStroke, other.shockStroke));
         }
     }
@@ -91,7 +91,7 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
         private Double lights;
         private Double mostRotor;
         private Boolean powerMeter;
-        private Damping damping = Damping.UNKNOWN;
+        private DampingSettings damping = DampingSettings.UNKNOWN;
 
         private Builder(String kind) {
             this.kind = kind;
@@ -167,7 +167,7 @@ public record Bike(String kind, Double mass, Double rimInnerWidth, Boolean hookl
             return this;
         }
 
-        public Builder damping(Damping value) {
+        public Builder damping(DampingSettings value) {
             damping = value;
             return this;
         }

@@ -66,8 +66,8 @@ public final class BikeReader {
         }
     }
 
-    private static Bike.Damping damping(FieldReader fields) {
-        return new Bike.Damping(fields.whole("rebound clicks", 1, MOST_CLICKS), fields.whole("compression clicks", 1, MOST_CLICKS),
+    private static Bike.DampingSettings damping(FieldReader fields) {
+        return new Bike.DampingSettings(fields.whole("rebound clicks", 1, MOST_CLICKS), fields.whole("compression clicks", 1, MOST_CLICKS),
                 fields.whole("shock rebound clicks", 1, MOST_CLICKS), fields.whole("shock compression clicks", 1, MOST_CLICKS),
                 value(fields, "shock stroke", Dimension.LENGTH, 0.020, 0.120, "a stroke from 20 mm to 120 mm"));
     }

@@ -27,10 +27,10 @@ import java.util.List;
  * @param preference       one of {@link #PREFERENCES}
  * @param shared           what was taken from the file that riders of a folder share
  */
-public record Rider(String name, String file, Double mass, Double height, Double kit, List<Effort> efforts, String skill,
+public record Rider(String name, String file, Double mass, Double height, Double kit, List<MaximalEffort> efforts, String skill,
         Double climbingCadence, Double highestCadence, Integer racesAYear, Double sweatRate, Double barWidth, Bike bike,
-        Node constraints, StopCosts stops, List<String> tags, String notes, Body body, String preference,
-        Shared shared) {
+        Node constraints, StopCosts stops, List<String> tags, String notes, BodyMeasures body, String preference,
+        SharedFile shared) {
 
     /** Words for skill on rough ground, least first. */
     public static final List<String> SKILLS = List.of("novice", "fair", "good", "expert");
@@ -69,10 +69,10 @@ public record Rider(String name, String file, Double mass, Double height, Double
      * @param yearOfBirth   by which age groups of events go
      * @param injuries      of {@link #INJURIES}, what is injured or sore; empty where nothing is written
      */
-    public record Body(Double shoulderWidth, String handStrength, Integer yearOfBirth, List<String> injuries) {
-        public static final Body UNKNOWN = new Body(null, null, null, List.of());
+    public record BodyMeasures(Double shoulderWidth, String handStrength, Integer yearOfBirth, List<String> injuries) {
+        public static final BodyMeasures UNKNOWN = new BodyMeasures(null, null, null, List.of());
 
-        public Body {
+        public BodyMeasures {
             injuries = List.copyOf(injuries);
         }
 
@@ -92,10 +92,10 @@ public record Rider(String name, String file, Double mass, Double height, Double
      * @param file as shown to the user; empty where nothing was taken from one
      * @param keys in the order of that file
      */
-    public record Shared(String file, List<String> keys) {
-        public static final Shared NONE = new Shared("", List.of());
+    public record SharedFile(String file, List<String> keys) {
+        public static final SharedFile NONE = new SharedFile("", List.of());
 
-        public Shared {
+        public SharedFile {
             keys = List.copyOf(keys);
         }
     }
@@ -106,7 +106,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
      * @param seconds duration, s
      * @param watts   mean power, W
      */
-    public record Effort(double seconds, double watts) {
+    public record MaximalEffort(double seconds, double watts) {
 
         /** A shorter effort is a sprint and says nothing of an hour, s: power laws hold from about 3.5 min (Riegel 1981, Am. Scientist 69:285). */
         public static final double SHORTEST = 180;
@@ -129,7 +129,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
     }
 
     /** The same rider, some of which was taken from a shared file. */
-    Rider sharing(Shared from) {
+    Rider sharing(SharedFile from) {
         return new Rider(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate, barWidth, bike, constraints,
                 stops, tags, notes, body, preference, from);
     }
@@ -146,7 +146,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
         private Double mass;
         private Double height;
         private Double kit;
-        private List<Effort> efforts = List.of();
+        private List<MaximalEffort> efforts = List.of();
         private String skill;
         private Double climbingCadence;
         private Double highestCadence;
@@ -158,7 +158,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
         private StopCosts stops = StopCosts.UNKNOWN;
         private List<String> tags = List.of();
         private String notes = "";
-        private Body body = Body.UNKNOWN;
+        private BodyMeasures body = BodyMeasures.UNKNOWN;
         private String preference;
 
         private Builder() {
@@ -189,7 +189,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
             return this;
         }
 
-        public Builder efforts(List<Effort> value) {
+        public Builder efforts(List<MaximalEffort> value) {
             efforts = value;
             return this;
         }
@@ -249,7 +249,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
             return this;
         }
 
-        public Builder body(Body value) {
+        public Builder body(BodyMeasures value) {
             body = value;
             return this;
         }
@@ -261,7 +261,7 @@ public record Rider(String name, String file, Double mass, Double height, Double
 
         public Rider build() {
             return new Rider(name, file, mass, height, kit, efforts, skill, climbingCadence, highestCadence, racesAYear, sweatRate,
-                    barWidth, bike, constraints, stops, tags, notes, body, preference, Shared.NONE);
+                    barWidth, bike, constraints, stops, tags, notes, body, preference, SharedFile.NONE);
         }
     }
 }

@@ -75,7 +75,7 @@ public final class RiderReader {
         Double mass = value("mass", Dimension.MASS, 30, 200, "a mass from 30 kg to 200 kg");
         Double height = height(mass);
         Double kit = value("kit", Dimension.MASS, 0, 30, "a mass from 0 kg to 30 kg");
-        List<Rider.Effort> efforts = efforts(mass);
+        List<Rider.MaximalEffort> efforts = efforts(mass);
         String skill = fields.word("skill", Rider.SKILLS);
         Double climbing = value("climbing cadence", Dimension.CADENCE, 30, 110, "a cadence from 30 rpm to 110 rpm");
         Double highest = value("highest cadence", Dimension.CADENCE, 60, 160, "a cadence from 60 rpm to 160 rpm");
@@ -86,7 +86,7 @@ public final class RiderReader {
         Integer races = fields.whole("races a year", 0, 200);
         Double sweat = value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
         Double bar = value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
-        Rider.Body body = body();
+        Rider.BodyMeasures body = body();
         String preference = fields.word("preference", Rider.PREFERENCES);
         List<String> tags = fields.names("tags");
         String notes = fields.line("notes", LONGEST_NOTES);
@@ -107,9 +107,9 @@ public final class RiderReader {
         return height;
     }
 
-    private Rider.Body body() {
+    private Rider.BodyMeasures body() {
         Double shoulders = value("shoulder width", Dimension.LENGTH, 0.25, 0.55, "a width from 250 mm to 550 mm");
-        return new Rider.Body(shoulders, fields.word("hand strength", Rider.HAND_STRENGTHS), fields.whole("year of birth", EARLIEST_BIRTH, LATEST_BIRTH), injuries());
+        return new Rider.BodyMeasures(shoulders, fields.word("hand strength", Rider.HAND_STRENGTHS), fields.whole("year of birth", EARLIEST_BIRTH, LATEST_BIRTH), injuries());
     }
 
     /** Each once; what the tool knows nothing of belongs into the notes. */
@@ -157,7 +157,7 @@ public final class RiderReader {
     }
 
     /** One power with the time it was held for, or a list of best efforts. */
-    private List<Rider.Effort> efforts(Double mass) {
+    private List<Rider.MaximalEffort> efforts(Double mass) {
         Node node = fields.node("power");
         Amount held = fields.amount("held for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
         if (node instanceof Node.Sequence list) {
@@ -177,7 +177,7 @@ public final class RiderReader {
                     "Add a line \"held for: 1:00 h\", or whatever the time was.");
         }
         Amount watts = fields.amount("power", Dimension.POWER);
-        Rider.Effort effort = effort(fields, held, watts, mass);
+        Rider.MaximalEffort effort = effort(fields, held, watts, mass);
         if (effort != null && effort.sprint()) {
             fields.fault("held for", fields.node("held for").describe(), A_TIME, SPRINT);
         }
@@ -185,11 +185,11 @@ public final class RiderReader {
     }
 
     /** Says which of several efforts say nothing of an hour that others do not say better; where none does, that is a fault. */
-    private void unused(List<FieldReader> written, List<Rider.Effort> efforts) {
+    private void unused(List<FieldReader> written, List<Rider.MaximalEffort> efforts) {
         boolean byLaw = efforts.stream().anyMatch(each -> !each.sprint() && !each.beyondTheLaw());
-        Rider.Effort lasting = efforts.stream().filter(Rider.Effort::beyondTheLaw).min(Comparator.comparingDouble(Rider.Effort::seconds)).orElse(null);
+        Rider.MaximalEffort lasting = efforts.stream().filter(Rider.MaximalEffort::beyondTheLaw).min(Comparator.comparingDouble(Rider.MaximalEffort::seconds)).orElse(null);
         for (int i = 0; i < efforts.size(); i++) {
-            Rider.Effort effort = efforts.get(i);
+            Rider.MaximalEffort effort = efforts.get(i);
             FieldReader at = written.get(i);
             String found = at.node("for").describe();
             if (effort.sprint() && !byLaw && lasting == null) {
@@ -203,8 +203,8 @@ public final class RiderReader {
         }
     }
 
-    private List<Rider.Effort> listed(Node.Sequence list, Double mass) {
-        List<Rider.Effort> out = new ArrayList<>();
+    private List<Rider.MaximalEffort> listed(Node.Sequence list, Double mass) {
+        List<Rider.MaximalEffort> out = new ArrayList<>();
         List<FieldReader> written = new ArrayList<>();
         for (Node item : list.items()) {
             FieldReader each = fields.fields("power", item);
@@ -214,7 +214,7 @@ public final class RiderReader {
             each.required("for", "the time the power was held for");
             each.required("power", "the best mean power over that time");
             Amount held = each.amount("for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
-            Rider.Effort effort = effort(each, held, each.amount("power", Dimension.POWER), mass);
+            Rider.MaximalEffort effort = effort(each, held, each.amount("power", Dimension.POWER), mass);
             each.done();
             if (effort != null && falls(each, effort, out)) {
                 out.add(effort);
@@ -222,11 +222,11 @@ public final class RiderReader {
             }
         }
         unused(written, out);
-        out.sort(Comparator.comparingDouble(Rider.Effort::seconds));
+        out.sort(Comparator.comparingDouble(Rider.MaximalEffort::seconds));
         return out;
     }
 
-    private Rider.Effort effort(FieldReader from, Amount held, Amount watts, Double mass) {
+    private Rider.MaximalEffort effort(FieldReader from, Amount held, Amount watts, Double mass) {
         if (held == null || watts == null) {
             return null;
         }
@@ -246,12 +246,12 @@ public final class RiderReader {
                     + fields.node("mass").describe() + ", " + (int) MOST_POWER[row][2] + " W/kg", "Check power, time and mass.");
             return null;
         }
-        return new Rider.Effort(seconds, watts.inBase());
+        return new Rider.MaximalEffort(seconds, watts.inBase());
     }
 
     /** A best effort is never weaker than a longer one. */
-    private static boolean falls(FieldReader at, Rider.Effort last, List<Rider.Effort> soFar) {
-        for (Rider.Effort other : soFar) {
+    private static boolean falls(FieldReader at, Rider.MaximalEffort last, List<Rider.MaximalEffort> soFar) {
+        for (Rider.MaximalEffort other : soFar) {
             boolean longer = last.seconds() > other.seconds();
             if (last.seconds() == other.seconds()) {
                 at.fault("for", "the same time twice", "each time once", "");

@@ -78,7 +78,7 @@ public final class SharedRider {
         found.faults().forEach(each -> faults.add(placed(each)));
         found.warnings().forEach(each -> faults.add(placed(each)));
         List<String> taken = both.entries().subList(own.entries().size(), both.entries().size()).stream().map(each -> each.key().text()).toList();
-        return rider == null || taken.isEmpty() ? rider : rider.sharing(new Rider.Shared(shown, taken));
+        return rider == null || taken.isEmpty() ? rider : rider.sharing(new Rider.SharedFile(shown, taken));
     }
 
     /** A list of efforts has its times inside. */

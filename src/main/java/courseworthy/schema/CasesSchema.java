@@ -34,7 +34,7 @@ final class CasesSchema {
         definitions.put(FIRING, about("Sentences, each with its facts and what comes of them", SchemaFragments.of("type", "object", "additionalProperties", firing())));
         definitions.put("rider file", inside(RiderSchema.of()));
         definitions.put("event file", inside(EventSchema.of()));
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("cases for", about("The name of the sheet", SchemaFragments.text()))
                 .key("cases", SchemaFragments.oneOrMore(SchemaFragments.anyOf(ofARule(), ofADay())))
                 .required("cases for", "cases")
@@ -43,7 +43,7 @@ final class CasesSchema {
     }
 
     private static Map<String, Object> ofARule() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("rule", about("The id of a row", SchemaFragments.text()))
                 .key("fires", about("Cases in which it must apply; the first gives all its facts", SchemaFragments.reference(FIRING)))
                 .key("still fires", about("What may change of the first without silencing it", SchemaFragments.reference(FIRING)))
@@ -52,7 +52,7 @@ final class CasesSchema {
     }
 
     private static Map<String, Object> ofADay() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("call", about("What is the case, in a sentence", SchemaFragments.text()))
                 .key("course", about("A shipped course, or a file beside this one", SchemaFragments.text()))
                 .key("ground", about("Ground to take where the course gives none", SchemaFragments.text()))
@@ -85,7 +85,7 @@ final class CasesSchema {
     /** Facts, and what must come of them. */
     private static Map<String, Object> firing() {
         return someFacts().key("says", about("All that it must then say on topics", SheetSchema.says()))
-                .key("does", about("All that its checklist item must have", new SchemaFragments.Block()
+                .key("does", about("All that its checklist item must have", new SchemaFragments.KeyBlock()
                         .key("by", about("By when", SchemaFragments.word(Deadline.allWords())))
                         .key("needs", about("How long it takes to be effective", SchemaFragments.amount(Dimension.TIME)))
                         .key("critical", about("Whether it is safety-critical", SchemaFragments.yesNo()))
@@ -94,8 +94,8 @@ final class CasesSchema {
                 .shape();
     }
 
-    private static SchemaFragments.Block someFacts() {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+    private static SchemaFragments.KeyBlock someFacts() {
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (Measure measure : Measure.values()) {
             block.key(measure.written(), about(measure.about(), fact(measure.scale())));
         }
@@ -116,7 +116,7 @@ final class CasesSchema {
     }
 
     private static Map<String, Object> stretches() {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (StretchMeasure measure : StretchMeasure.values()) {
             block.key(measure.written(), about(measure.about(), fact(measure.scale())));
         }
@@ -128,7 +128,7 @@ final class CasesSchema {
     }
 
     private static Map<String, Object> byTopic(java.util.function.Function<Topic, Map<String, Object>> shape) {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (Topic topic : Topics.all()) {
             block.key(topic.name(), about(topic.about(), shape.apply(topic)));
         }

@@ -20,7 +20,7 @@ final class CourseSchema {
     static Map<String, Object> of() {
         Map<String, Object> stretches = SchemaFragments.listOf(stretch());
         stretches.put("minItems", 1);
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("name", about("The course's name", SchemaFragments.text()))
                 .key("summary", about("One line on it", SchemaFragments.text()))
                 .key("track", about("A GPX file, relative to this one", SchemaFragments.text()))
@@ -35,7 +35,7 @@ final class CourseSchema {
     }
 
     private static Map<String, Object> stretch() {
-        SchemaFragments.Block block = new SchemaFragments.Block()
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock()
                 .key("length", about("How long it is", amount(Dimension.LENGTH)))
                 .key("to", about("Or where it ends, from the start", amount(Dimension.LENGTH)))
                 .key("ascent", about("Climbed on it", amount(Dimension.LENGTH)))

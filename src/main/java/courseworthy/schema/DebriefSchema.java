@@ -20,7 +20,7 @@ final class DebriefSchema {
     }
 
     static Map<String, Object> of() {
-        SchemaFragments.Block out = new SchemaFragments.Block()
+        SchemaFragments.KeyBlock out = new SchemaFragments.KeyBlock()
                 .key("debrief", about("Its name, such as the event's", SchemaFragments.text()))
                 .key("brief", about("The brief as saved with --format json, beside this file or below it", SchemaFragments.of("type", "string")))
                 .key("hours", about("From start to finish", amount(Dimension.TIME)))
@@ -42,7 +42,7 @@ final class DebriefSchema {
     }
 
     private static Map<String, Object> weather() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("going", SchemaFragments.word(DebriefReader.GOINGS))
                 .key("low", about("The coldest", amount(Dimension.TEMPERATURE)))
                 .key("high", about("The hottest", amount(Dimension.TEMPERATURE)))
@@ -50,7 +50,7 @@ final class DebriefSchema {
     }
 
     private static Map<String, Object> flat() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("wheel", SchemaFragments.word(OutcomeTable.WHEELS))
                 .key("cause", SchemaFragments.word(OutcomeTable.CAUSES))
                 .key("at", about("From the start", amount(Dimension.LENGTH)))
@@ -59,7 +59,7 @@ final class DebriefSchema {
     }
 
     private static Map<String, Object> walked() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("why", SchemaFragments.word(OutcomeTable.REASONS))
                 .key("at", about("From the start", amount(Dimension.LENGTH)))
                 .required("why").shape();
@@ -70,7 +70,7 @@ final class DebriefSchema {
     }
 
     private static Map<String, Object> topics() {
-        SchemaFragments.Block out = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock out = new SchemaFragments.KeyBlock();
         for (Topic topic : Topics.all()) {
             out.key(topic.name(), about(topic.about(), topic.kind() == Topic.Kind.QUANTITY ? amount(topic.resolution().unit().dimension())
                     : SchemaFragments.word(topic.options())));

@@ -24,7 +24,7 @@ final class EventSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("name", SchemaFragments.text())
                 .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
@@ -62,7 +62,7 @@ final class EventSchema {
     }
 
     private static Map<String, Object> cutoff() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("at", about("Distance from the start, over all laps", amount(Dimension.LENGTH)))
                 .key("by", about("The latest time of day, HH:MM", SchemaFragments.pattern("[0-9]{2}:[0-9]{2}")))
                 .key("within", about("The latest time from the start", amount(Dimension.TIME)))
@@ -72,7 +72,7 @@ final class EventSchema {
     }
 
     private static Map<String, Object> pit() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("at", about("Distance from the start of the lap", amount(Dimension.LENGTH)))
                 .key("helper", about("Whether somebody of one's own stands there and hands up", SchemaFragments.yesNo()))
                 .key("bottles", about("Whether bottles may be taken there", SchemaFragments.yesNo()))
@@ -83,7 +83,7 @@ final class EventSchema {
     }
 
     private static Map<String, Object> stage() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("course", about("A file beside this one, or the name of a shipped course", SchemaFragments.text()))
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
                 .key("start", about("Local time of the start, HH:MM; that of the event if not given", SchemaFragments.pattern("[0-9]{2}:[0-9]{2}")))
@@ -100,22 +100,22 @@ final class EventSchema {
     }
 
     private static Map<String, Object> pumped() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("temperature", amount(Dimension.TEMPERATURE))
                 .key("height", about("Above sea level", amount(Dimension.LENGTH)))
                 .shape();
     }
 
     private static Map<String, Object> changes() {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (String what : Work.words()) {
             block.key(what, amount(Dimension.TIME));
         }
         return block.shape();
     }
 
-    private static SchemaFragments.Block weather() {
-        return new SchemaFragments.Block()
+    private static SchemaFragments.KeyBlock weather() {
+        return new SchemaFragments.KeyBlock()
                 .key("low", about("Lowest temperature of the day, at the height of the start", amount(Dimension.TEMPERATURE)))
                 .key("high", about("Highest temperature of the day, at the height of the start", amount(Dimension.TEMPERATURE)))
                 .key("going", SchemaFragments.word(Event.Forecast.GOINGS))
@@ -128,7 +128,7 @@ final class EventSchema {
     }
 
     private static Map<String, Object> hour() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("hour", about("Local time, HH:MM or YYYY-MM-DDTHH:MM", SchemaFragments.pattern("([0-9]{4}-[0-9]{2}-[0-9]{2}[T ])?[0-9]{2}:[0-9]{2}")))
                 .key("temperature", about("At the height of the start", amount(Dimension.TEMPERATURE)))
                 .key("wind", about("Mean wind until the next hour", amount(Dimension.SPEED)))
@@ -145,7 +145,7 @@ final class EventSchema {
     }
 
     private static Map<String, Object> support() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("at", about("Distance from the start, over all laps", amount(Dimension.LENGTH)))
                 .key("water", SchemaFragments.yesNo()).key("food", SchemaFragments.yesNo()).key("bag", about("A bag of one's own", SchemaFragments.yesNo()))
                 .required("at")
@@ -154,7 +154,7 @@ final class EventSchema {
     }
 
     private static Map<String, Object> rules() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("aero extensions", SchemaFragments.word(EventReader.ALLOWED))
                 .key("tyre width", about("at most, and a width", SchemaFragments.pattern("at most " + Amount.pattern(Dimension.LENGTH))))
                 .key("longest development", about("The highest gear allowed: how far a turn of the cranks takes the bike", amount(Dimension.LENGTH)))

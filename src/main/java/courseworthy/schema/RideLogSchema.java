@@ -15,7 +15,7 @@ final class RideLogSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("log", about("Its name", SchemaFragments.text()))
                 .key("rides", about("What was ridden, a ride or some days together a line", SchemaFragments.listOf(ride())))
                 .key("service", about("What was done to parts, and what was measured of them", SchemaFragments.listOf(service())))
@@ -28,8 +28,8 @@ final class RideLogSchema {
         return about(what + ", YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}"));
     }
 
-    private static SchemaFragments.Block conditions() {
-        return new SchemaFragments.Block()
+    private static SchemaFragments.KeyBlock conditions() {
+        return new SchemaFragments.KeyBlock()
                 .key("bike", about("A bike of the workshop", SchemaFragments.text()))
                 .key("going", about("As it was", SchemaFragments.word(RideLogReader.GOINGS)))
                 .key("mud", about("Share of the way that was mud", amount(Dimension.SHARE)))
@@ -50,7 +50,7 @@ final class RideLogSchema {
     }
 
     private static Map<String, Object> service() {
-        SchemaFragments.Block out = new SchemaFragments.Block()
+        SchemaFragments.KeyBlock out = new SchemaFragments.KeyBlock()
                 .key("date", day("The day"))
                 .key("part", about("A part or a bike of the workshop", SchemaFragments.text()))
                 .key("job", about("What was done, such as renew", SchemaFragments.text()));
@@ -61,7 +61,7 @@ final class RideLogSchema {
     }
 
     private static Map<String, Object> use() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("date", day("The day"))
                 .key("stock", about("A stock of the workshop", SchemaFragments.text()))
                 .key("quantity", about("Pieces, 1 where it is not given, or the volume of a liquid",

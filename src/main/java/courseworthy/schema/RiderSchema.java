@@ -17,7 +17,7 @@ final class RiderSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("name", SchemaFragments.text())
                 .key("mass", about("Body mass", amount(Dimension.MASS)))
                 .key("height", about("Standing, without shoes", amount(Dimension.LENGTH)))
@@ -48,13 +48,13 @@ final class RiderSchema {
     }
 
     private static Map<String, Object> effort() {
-        return new SchemaFragments.Block().key("for", amount(Dimension.TIME)).key("power", amount(Dimension.POWER))
+        return new SchemaFragments.KeyBlock().key("for", amount(Dimension.TIME)).key("power", amount(Dimension.POWER))
                 .required("for", "power").shape();
     }
 
     /** A {@code bike:} block, of a rider's or an event's file. */
     static Map<String, Object> bike() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("kind", SchemaFragments.word(BikeReader.KINDS))
                 .key("mass", about("Ready to ride, without water and kit", amount(Dimension.MASS)))
                 .key("rim inner width", amount(Dimension.LENGTH))

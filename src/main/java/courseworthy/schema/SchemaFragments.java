@@ -105,23 +105,23 @@ final class SchemaFragments {
     }
 
     /** A block of keys. */
-    static final class Block {
+    static final class KeyBlock {
         private final Map<String, Object> properties = new LinkedHashMap<>();
         private final Map<String, Object> more = new LinkedHashMap<>();
         private List<String> required = List.of();
 
-        Block key(String name, Map<String, Object> shape) {
+        KeyBlock key(String name, Map<String, Object> shape) {
             properties.put(name, shape);
             return this;
         }
 
-        Block required(String... keys) {
+        KeyBlock required(String... keys) {
             required = List.of(keys);
             return this;
         }
 
         /** Another word of schema beside the keys. */
-        Block also(String word, Object value) {
+        KeyBlock also(String word, Object value) {
             more.put(word, value);
             return this;
         }

@@ -19,7 +19,7 @@ final class SeasonSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("season", about("Its name", SchemaFragments.text()))
                 .key("currency", about("In which prices are written", SchemaFragments.text()))
                 .key("a minute is worth", about("What a minute at an event is worth, in that currency", amount(Dimension.NUMBER)))
@@ -38,7 +38,7 @@ final class SeasonSchema {
     }
 
     private static Map<String, Object> rider() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("name", about("A name of its own", SchemaFragments.text()))
                 .key("rider", about("The rider's file", SchemaFragments.text()))
                 .key("workshop", about("The workshop's file; riders who name the same share it", SchemaFragments.text()))
@@ -50,7 +50,7 @@ final class SeasonSchema {
     }
 
     private static Map<String, Object> event() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("event", about("The event's file", SchemaFragments.text()))
                 .key("course", about("A file, or the name of a shipped course; left out where the event has stages and all are ridden", SchemaFragments.text()))
                 .key("ground", about("Ground where the course tells none", SchemaFragments.text()))
@@ -65,7 +65,7 @@ final class SeasonSchema {
     }
 
     private static Map<String, Object> start() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("rider", about("A name from the riders", SchemaFragments.text()))
                 .key("bike", about("The bike it must be", SchemaFragments.text()))
                 .key("may change", about("Kinds of parts that may be changed on it", SchemaFragments.listOf(SchemaFragments.word(PartKind.mountedWords()))))

@@ -37,7 +37,7 @@ final class SheetSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("sheet", about("The sheet's name", SchemaFragments.text()))
                 .key("author", about("Who wrote it", SchemaFragments.text()))
                 .key("version", about("Which one it is, in its author's words", SchemaFragments.text()))
@@ -56,7 +56,7 @@ final class SheetSchema {
         List<Map<String, Object>> figures = new ArrayList<>();
         figures.add(SchemaFragments.pattern(SchemaFragments.alternatives(Arrays.stream(Dimension.values()).map(Amount::pattern).toList())));
         figures.add(SchemaFragments.of("type", "number"));
-        Map<String, Object> one = new SchemaFragments.Block()
+        Map<String, Object> one = new SchemaFragments.KeyBlock()
                 .key("value", about("The figure with its unit", SchemaFragments.of("anyOf", figures)))
                 .key("because", about("Why it is so much", SchemaFragments.text()))
                 .key("source", about("Who published it where", SchemaFragments.text()))
@@ -71,7 +71,7 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> row() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("id", about("A name for the row", SchemaFragments.anyOf(SchemaFragments.pattern("[a-z0-9]+(?:-[a-z0-9]+)*"), SchemaFragments.of("type", "integer"))))
                 .key("when", about("All must hold; always where it is absent", SchemaFragments.reference(CONDITIONS)))
                 .key("say", about("What it says on topics", say()))
@@ -91,14 +91,14 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> leaveOut() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("rule", about("Its id with its sheet, such as shipped/some-rule", SchemaFragments.text()))
                 .key("because", about("The reason, in one sentence", SchemaFragments.text()))
                 .required("rule", "because").shape();
     }
 
     private static Map<String, Object> task() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("what", about("What to do; topics in braces are filled in", SchemaFragments.text()))
                 .key("find", about("How it is known to be done; topics in braces are filled in", SchemaFragments.text()))
                 .key("by", about("By when", SchemaFragments.word(Deadline.allWords())))
@@ -109,7 +109,7 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> conditions() {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (Measure measure : Measure.values()) {
             block.key(measure.written(), about(measure.about(), test(TestSubject.of(measure))));
         }
@@ -143,7 +143,7 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> decided() {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (Topic topic : Topics.all()) {
             block.key(topic.name(), about(topic.about(), test(TestSubject.of(topic))));
         }
@@ -151,7 +151,7 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> stretches() {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (StretchMeasure measure : StretchMeasure.values()) {
             block.key(measure.written(), about(measure.about(), test(TestSubject.of(measure))));
         }
@@ -159,7 +159,7 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> share() {
-        return new SchemaFragments.Block().key("where", SchemaFragments.reference(STRETCHES)).key("is", test(TestSubject.SHARE)).required("where", "is").shape();
+        return new SchemaFragments.KeyBlock().key("where", SchemaFragments.reference(STRETCHES)).key("is", test(TestSubject.SHARE)).required("where", "is").shape();
     }
 
     /** A test of a value: a value, several, or a comparison where values have an order. */
@@ -216,7 +216,7 @@ final class SheetSchema {
     }
 
     private static Map<String, Object> onTopics(Function<Topic, String> besides) {
-        SchemaFragments.Block block = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock();
         for (Topic topic : Topics.all()) {
             block.key(topic.name(), about(topic.about(), SchemaFragments.oneOrMore(SchemaFragments.pattern(sayings(topic, besides.apply(topic))))));
         }

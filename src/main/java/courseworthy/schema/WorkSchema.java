@@ -17,7 +17,7 @@ final class WorkSchema {
 
     /** One time for every evening, or a block by day. */
     static Map<String, Object> hours(String about) {
-        SchemaFragments.Block block = new SchemaFragments.Block()
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock()
                 .key("from", about("The first evening with time, YYYY-MM-DD", SchemaFragments.pattern(DAY)))
                 .key("each evening", about("On evenings that are not named", amount(Dimension.TIME)));
         for (String day : WorkHoursReader.weekdays()) {
@@ -27,7 +27,7 @@ final class WorkSchema {
     }
 
     private static Map<String, Object> day() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern(DAY)))
                 .key("time", about("Time for work on its evening", amount(Dimension.TIME)))
                 .required("date", "time")
@@ -35,7 +35,7 @@ final class WorkSchema {
     }
 
     static Map<String, Object> travel() {
-        return about("The journey to the event and back", new SchemaFragments.Block()
+        return about("The journey to the event and back", new SchemaFragments.KeyBlock()
                 .key("out", about("The day of departure, YYYY-MM-DD", SchemaFragments.pattern(DAY)))
                 .key("home", about("The day of return, YYYY-MM-DD", SchemaFragments.pattern(DAY)))
                 .shape());

@@ -18,7 +18,7 @@ final class WorkshopSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("workshop", about("Its name", SchemaFragments.text()))
                 .key("minutes", about("How long one swap takes, by kind of part", minutes()))
                 .key("bikes", SchemaFragments.listOf(bike()))
@@ -29,7 +29,7 @@ final class WorkshopSchema {
     }
 
     private static Map<String, Object> minutes() {
-        SchemaFragments.Block out = new SchemaFragments.Block();
+        SchemaFragments.KeyBlock out = new SchemaFragments.KeyBlock();
         for (String word : PartKind.mountedWords()) {
             out.key(word, amount(Dimension.TIME));
         }
@@ -37,7 +37,7 @@ final class WorkshopSchema {
     }
 
     private static Map<String, Object> bike() {
-        SchemaFragments.Block out = new SchemaFragments.Block().key("name", about("A name of its own", SchemaFragments.text())).required("name");
+        SchemaFragments.KeyBlock out = new SchemaFragments.KeyBlock().key("name", about("A name of its own", SchemaFragments.text())).required("name");
         details(out, PartKind.BIKE);
         return out.shape();
     }
@@ -53,7 +53,7 @@ final class WorkshopSchema {
     }
 
     private static Map<String, Object> part(PartKind kind) {
-        SchemaFragments.Block out = new SchemaFragments.Block()
+        SchemaFragments.KeyBlock out = new SchemaFragments.KeyBlock()
                 .key("name", about("A name of its own", SchemaFragments.text()))
                 .key("kind", SchemaFragments.of("const", kind.word()))
                 .required("name", "kind");
@@ -64,7 +64,7 @@ final class WorkshopSchema {
         return out.shape();
     }
 
-    private static void details(SchemaFragments.Block to, PartKind kind) {
+    private static void details(SchemaFragments.KeyBlock to, PartKind kind) {
         for (PartDetail detail : kind.details()) {
             Map<String, Object> shape = shape(detail);
             to.key(detail.written(), detail.about().isEmpty() ? shape : about(detail.about(), shape));
@@ -91,13 +91,13 @@ final class WorkshopSchema {
     }
 
     private static Map<String, Object> interval() {
-        return new SchemaFragments.Block().key("job", about("What is done", SchemaFragments.text())).key("hours", amount(Dimension.TIME))
+        return new SchemaFragments.KeyBlock().key("job", about("What is done", SchemaFragments.text())).key("hours", amount(Dimension.TIME))
                 .key("length", amount(Dimension.LENGTH)).key("days", SchemaFragments.whole(1, 7300)).required("job").shape();
     }
 
     private static Map<String, Object> stock() {
         Map<String, Object> quantity = SchemaFragments.anyOf(SchemaFragments.whole(0, 10_000), amount(Dimension.VOLUME));
-        return new SchemaFragments.Block()
+        return new SchemaFragments.KeyBlock()
                 .key("name", about("A name of its own", SchemaFragments.text()))
                 .key("kind", about("What it is", SchemaFragments.word(StockItem.KINDS)))
                 .key("quantity", about("Pieces, or the volume of a liquid, as counted", quantity))
@@ -109,12 +109,12 @@ final class WorkshopSchema {
     }
 
     private static Map<String, Object> chartRow() {
-        return new SchemaFragments.Block().key("rider", amount(Dimension.MASS)).key("pressure", amount(Dimension.PRESSURE))
+        return new SchemaFragments.KeyBlock().key("rider", amount(Dimension.MASS)).key("pressure", amount(Dimension.PRESSURE))
                 .required("rider", "pressure").shape();
     }
 
     private static Map<String, Object> clearance() {
-        return new SchemaFragments.Block().key("bead seat", amount(Dimension.LENGTH)).key("width", amount(Dimension.LENGTH))
+        return new SchemaFragments.KeyBlock().key("bead seat", amount(Dimension.LENGTH)).key("width", amount(Dimension.LENGTH))
                 .required("bead seat", "width").shape();
     }
 }

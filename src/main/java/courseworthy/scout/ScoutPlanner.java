@@ -147,7 +147,7 @@ public final class ScoutPlanner {
         if (course.track() == null) {
             return null;
         }
-        for (Track.Piece piece : course.track().pieces()) {
+        for (Track.TrackPiece piece : course.track().pieces()) {
             for (int i = 1; i < piece.size(); i++) {
                 if (piece.distance()[i] >= distance) {
                     double part = Math.max(0, (distance - piece.distance()[i - 1]) / (piece.distance()[i] - piece.distance()[i - 1]));

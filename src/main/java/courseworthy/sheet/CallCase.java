@@ -18,8 +18,8 @@ import java.util.Map;
  * @param fires    rules that must apply
  * @param silent   rules that must stay silent
  */
-public record CallCase(String sentence, SourceLocation where, RideSources ride, Situation situation, Map<Topic, Expected> expect,
-        Map<Topic, String> firmness, List<Named> fires, List<Named> silent) {
+public record CallCase(String sentence, SourceLocation where, RideSources ride, Situation situation, Map<Topic, ExpectedValue> expect,
+        Map<Topic, String> firmness, List<RuleReference> fires, List<RuleReference> silent) {
 
     /** What stands for a topic that does not apply. */
     public static final String NOT_APPLICABLE = "not applicable";
@@ -41,7 +41,7 @@ public record CallCase(String sentence, SourceLocation where, RideSources ride, 
      * @param test    null where the topic must not apply
      * @param written as written
      */
-    public record Expected(ValueTest test, String written) {
+    public record ExpectedValue(ValueTest test, String written) {
 
         /** @param value what is settled; null where nothing is */
         public boolean met(Long value) {
@@ -55,6 +55,6 @@ public record CallCase(String sentence, SourceLocation where, RideSources ride, 
      * @param rule its id as written, with or without its sheet
      * @param line where
      */
-    public record Named(String rule, int line) {
+    public record RuleReference(String rule, int line) {
     }
 }

@@ -108,9 +108,9 @@ public final class CaseReader {
         Node rider = textOrBlock(fields, "rider");
         Node event = textOrBlock(fields, "event");
         Situation situation = situation(fields);
-        Map<Topic, CallCase.Expected> expect = new LinkedHashMap<>();
+        Map<Topic, CallCase.ExpectedValue> expect = new LinkedHashMap<>();
         byTopic(fields, "expect", (topic, value) -> {
-            CallCase.Expected expected = expected(topic, value);
+            CallCase.ExpectedValue expected = expected(topic, value);
             if (expected != null) {
                 expect.put(topic, expected);
             }
@@ -122,8 +122,8 @@ public final class CaseReader {
                 firmness.put(topic, word);
             }
         });
-        List<CallCase.Named> fires = named(fields, "fires");
-        List<CallCase.Named> silent = named(fields, "silent");
+        List<CallCase.RuleReference> fires = named(fields, "fires");
+        List<CallCase.RuleReference> silent = named(fields, "silent");
         fields.done();
         sources(fields, course);
         if (!fields.has("expect") && !fields.has("firmness") && !fields.has("fires") && !fields.has("silent")) {
@@ -181,19 +181,19 @@ public final class CaseReader {
         }
     }
 
-    private CallCase.Expected expected(Topic topic, Node value) {
+    private CallCase.ExpectedValue expected(Topic topic, Node value) {
         if (value instanceof Node.Scalar scalar && scalar.text().equals(CallCase.NOT_APPLICABLE)) {
-            return new CallCase.Expected(null, CallCase.NOT_APPLICABLE);
+            return new CallCase.ExpectedValue(null, CallCase.NOT_APPLICABLE);
         }
         ValueTest test = new ValueTestReader(file, faults).test(value, TestSubject.of(topic));
-        return test == null ? null : new CallCase.Expected(test, ValueTestReader.written(value));
+        return test == null ? null : new CallCase.ExpectedValue(test, ValueTestReader.written(value));
     }
 
-    private List<CallCase.Named> named(FieldReader fields, String key) {
-        List<CallCase.Named> out = new ArrayList<>();
+    private List<CallCase.RuleReference> named(FieldReader fields, String key) {
+        List<CallCase.RuleReference> out = new ArrayList<>();
         for (Node item : fields.items(key)) {
             if (item instanceof Node.Scalar scalar) {
-                out.add(new CallCase.Named(scalar.text(), scalar.line()));
+                out.add(new CallCase.RuleReference(scalar.text(), scalar.line()));
             } else {
                 faults.add(file, item.line(), key, item.describe(), "ids of rules", "");
             }

@@ -27,7 +27,7 @@ public sealed interface Condition {
     int layer();
 
     /** The same condition with each of its tests changed. */
-    Condition map(Change change);
+    Condition map(TestTransformer change);
 
     /** Adds the facts that make it true (or false, where {@code truth} is false). */
     void grounds(Stage stage, boolean truth, Condition whole, List<TestedFact> out);
@@ -39,7 +39,7 @@ public sealed interface Condition {
     boolean could(Stage stage, boolean truth);
 
     /** Changes one test. */
-    interface Change {
+    interface TestTransformer {
         ValueTest of(TestSubject subject, ValueTest test);
     }
 
@@ -69,7 +69,7 @@ public sealed interface Condition {
     }
 
     /** A test of a measure. */
-    record Measured(Measure measure, ValueTest test, String written) implements Condition {
+    record MeasureCondition(Measure measure, ValueTest test, String written) implements Condition {
 
         @Override
         public Truth on(Stage stage) {
@@ -88,8 +88,8 @@ public sealed interface Condition {
         }
 
         @Override
-        public Condition map(Change change) {
-            return new Measured(measure, change.of(TestSubject.of(measure), test), written);
+        public Condition map(TestTransformer change) {
+            return new MeasureCondition(measure, change.of(TestSubject.of(measure), test), written);
         }
 
         @Override
@@ -123,7 +123,7 @@ public sealed interface Condition {
     }
 
     /** A test of a topic settled in an earlier layer; unknown where the topic does not apply. */
-    record Decided(Topic topic, ValueTest test, String written) implements Condition {
+    record DecisionCondition(Topic topic, ValueTest test, String written) implements Condition {
 
         @Override
         public Truth on(Stage stage) {
@@ -142,8 +142,8 @@ public sealed interface Condition {
         }
 
         @Override
-        public Condition map(Change change) {
-            return new Decided(topic, change.of(TestSubject.of(topic), test), written);
+        public Condition map(TestTransformer change) {
+            return new DecisionCondition(topic, change.of(TestSubject.of(topic), test), written);
         }
 
         @Override
@@ -194,7 +194,7 @@ public sealed interface Condition {
         }
 
         @Override
-        public Condition map(Change change) {
+        public Condition map(TestTransformer change) {
             return new Stretches(any, set.map(change));
         }
 
@@ -225,7 +225,7 @@ public sealed interface Condition {
     }
 
     /** A test of the share of the course, by length, whose stretches satisfy a set of conditions. */
-    record Share(StretchConditions where, ValueTest test, String written) implements Condition {
+    record StretchShareCondition(StretchConditions where, ValueTest test, String written) implements Condition {
 
         @Override
         public Truth on(Stage stage) {
@@ -266,8 +266,8 @@ public sealed interface Condition {
         }
 
         @Override
-        public Condition map(Change change) {
-            return new Share(where.map(change), change.of(TestSubject.SHARE, test), written);
+        public Condition map(TestTransformer change) {
+            return new StretchShareCondition(where.map(change), change.of(TestSubject.SHARE, test), written);
         }
 
         @Override
@@ -291,7 +291,7 @@ public sealed interface Condition {
     }
 
     /** A test of whose day it is, or which. */
-    record OnOccasion(OccasionCondition test, String written) implements Condition {
+    record OccasionTest(OccasionCondition test, String written) implements Condition {
 
         @Override
         public Truth on(Stage stage) {
@@ -309,7 +309,7 @@ public sealed interface Condition {
         }
 
         @Override
-        public Condition map(Change change) {
+        public Condition map(TestTransformer change) {
             return this;
         }
 
@@ -336,7 +336,7 @@ public sealed interface Condition {
     }
 
     /** A group of conditions. */
-    sealed interface OfParts extends Condition {
+    sealed interface PartsCondition extends Condition {
 
         List<Condition> parts();
 
@@ -352,7 +352,7 @@ public sealed interface Condition {
     }
 
     /** All must hold; none at all always holds. */
-    record AllOf(List<Condition> parts) implements OfParts {
+    record AllOf(List<Condition> parts) implements PartsCondition {
 
         public AllOf {
             parts = List.copyOf(parts);
@@ -376,7 +376,7 @@ public sealed interface Condition {
         }
 
         @Override
-        public AllOf map(Change change) {
+        public AllOf map(TestTransformer change) {
             return new AllOf(ConditionGroup.map(parts, change));
         }
 
@@ -392,7 +392,7 @@ public sealed interface Condition {
     }
 
     /** At least one must hold. */
-    record AnyOf(List<Condition> parts) implements OfParts {
+    record AnyOf(List<Condition> parts) implements PartsCondition {
 
         public AnyOf {
             parts = List.copyOf(parts);
@@ -409,7 +409,7 @@ public sealed interface Condition {
         }
 
         @Override
-        public AnyOf map(Change change) {
+        public AnyOf map(TestTransformer change) {
             return new AnyOf(ConditionGroup.map(parts, change));
         }
 
@@ -425,7 +425,7 @@ public sealed interface Condition {
     }
 
     /** None may hold. */
-    record NoneOf(List<Condition> parts) implements OfParts {
+    record NoneOf(List<Condition> parts) implements PartsCondition {
 
         public NoneOf {
             parts = List.copyOf(parts);
@@ -442,7 +442,7 @@ public sealed interface Condition {
         }
 
         @Override
-        public NoneOf map(Change change) {
+        public NoneOf map(TestTransformer change) {
             return new NoneOf(ConditionGroup.map(parts, change));
         }
 

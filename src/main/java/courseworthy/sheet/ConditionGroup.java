@@ -59,7 +59,7 @@ final class ConditionGroup {
         return true;
     }
 
-    static List<Condition> map(List<Condition> parts, Condition.Change change) {
+    static List<Condition> map(List<Condition> parts, Condition.TestTransformer change) {
         List<Condition> out = new ArrayList<>();
         for (Condition part : parts) {
             out.add(part.map(change));

@@ -2,11 +2,11 @@ package courseworthy.sheet;
 
 import courseworthy.sheet.Condition.AllOf;
 import courseworthy.sheet.Condition.AnyOf;
-import courseworthy.sheet.Condition.Decided;
-import courseworthy.sheet.Condition.Measured;
+import courseworthy.sheet.Condition.DecisionCondition;
+import courseworthy.sheet.Condition.MeasureCondition;
 import courseworthy.sheet.Condition.NoneOf;
-import courseworthy.sheet.Condition.OnOccasion;
-import courseworthy.sheet.Condition.Share;
+import courseworthy.sheet.Condition.OccasionTest;
+import courseworthy.sheet.Condition.StretchShareCondition;
 import courseworthy.sheet.Condition.Stretches;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,15 +22,15 @@ public final class ConditionMutants {
      * @param lacking   the case that would notice
      * @param condition the wrong condition
      */
-    public record Mutant(String what, String lacking, Condition condition) {
+    public record ConditionMutant(String what, String lacking, Condition condition) {
     }
 
-    private final List<Mutant> out = new ArrayList<>();
+    private final List<ConditionMutant> out = new ArrayList<>();
 
     private ConditionMutants() {
     }
 
-    public static List<Mutant> of(AllOf condition) {
+    public static List<ConditionMutant> of(AllOf condition) {
         ConditionMutants mutants = new ConditionMutants();
         mutants.thresholds(condition);
         mutants.options(condition);
@@ -62,7 +62,7 @@ public final class ConditionMutants {
         String lacking = narrower ? "a firing case with " + name(at.subject()) + " " + text(at.subject(), at.tick())
                 : "a silent case with " + name(at.subject()) + " " + text(at.subject(), to);
         String side = at.lower() ? " from " : " up to ";
-        out.add(new Mutant(name(at.subject()) + side + text(at.subject(), at.tick()) + " moved to " + text(at.subject(), to), lacking,
+        out.add(new ConditionMutant(name(at.subject()) + side + text(at.subject(), at.tick()) + " moved to " + text(at.subject(), to), lacking,
                 condition.withThreshold(i, to)));
     }
 
@@ -113,7 +113,7 @@ public final class ConditionMutants {
             lacking[0] = "a firing case with " + name(subject) + " " + subject.text(value);
             return new ValueTest.Among(rest);
         });
-        out.add(new Mutant(what[0], lacking[0], mutant));
+        out.add(new ConditionMutant(what[0], lacking[0], mutant));
     }
 
     /** Each part dropped where something is left of its group, on every level. */
@@ -126,11 +126,11 @@ public final class ConditionMutants {
             group(none.parts(), parts -> around.apply(new NoneOf(parts)), "alone holds of its list, in a silent case");
         } else if (condition instanceof Stretches stretches) {
             set(stretches.set(), set -> around.apply(new Stretches(stretches.any(), set)));
-        } else if (condition instanceof Share share) {
-            set(share.where(), set -> around.apply(new Share(set, share.test(), share.written())));
-        } else if (condition instanceof OnOccasion one) {
+        } else if (condition instanceof StretchShareCondition share) {
+            set(share.where(), set -> around.apply(new StretchShareCondition(set, share.test(), share.written())));
+        } else if (condition instanceof OccasionTest one) {
             for (OccasionCondition.Wrong wrong : one.test().wrong()) {
-                out.add(new Mutant(wrong.what(), wrong.lacking(), around.apply(new OnOccasion(wrong.test(), one.written()))));
+                out.add(new ConditionMutant(wrong.what(), wrong.lacking(), around.apply(new OccasionTest(wrong.test(), one.written()))));
             }
         }
     }
@@ -141,7 +141,7 @@ public final class ConditionMutants {
             if (parts.size() > 1) {
                 List<Condition> rest = new ArrayList<>(parts);
                 rest.remove(at);
-                out.add(new Mutant("\"" + text(parts.get(at)) + "\" dropped", "a case in which \"" + text(parts.get(at)) + "\" " + how,
+                out.add(new ConditionMutant("\"" + text(parts.get(at)) + "\" dropped", "a case in which \"" + text(parts.get(at)) + "\" " + how,
                         around.apply(rest)));
             }
             parts(parts.get(at), changed -> {
@@ -157,25 +157,25 @@ public final class ConditionMutants {
             List<StretchConditions.One> rest = new ArrayList<>(set.tests());
             StretchConditions.One gone = rest.remove(i);
             String text = gone.measure().written() + " " + gone.written();
-            out.add(new Mutant("\"" + text + "\" of stretches dropped", "a case in which \"" + text + "\" of stretches fails, and nothing else does",
+            out.add(new ConditionMutant("\"" + text + "\" of stretches dropped", "a case in which \"" + text + "\" of stretches fails, and nothing else does",
                     around.apply(StretchConditions.of(rest))));
         }
     }
 
     private void drop(Condition part, Condition rest) {
-        out.add(new Mutant("\"" + text(part) + "\" dropped", "a silent case in which \"" + text(part) + "\" fails", rest));
+        out.add(new ConditionMutant("\"" + text(part) + "\" dropped", "a silent case in which \"" + text(part) + "\" fails", rest));
     }
 
     public static String text(Condition condition) {
-        if (condition instanceof Measured measured) {
+        if (condition instanceof MeasureCondition measured) {
             return measured.measure().written() + " " + measured.written();
-        } else if (condition instanceof Decided decided) {
+        } else if (condition instanceof DecisionCondition decided) {
             return "decided " + decided.topic().name() + " " + decided.written();
         } else if (condition instanceof Stretches stretches) {
             return (stretches.any() ? "any stretch " : "no stretch ") + stretches.set().written();
-        } else if (condition instanceof Share share) {
+        } else if (condition instanceof StretchShareCondition share) {
             return "share of course " + share.where().written() + " is " + share.written();
-        } else if (condition instanceof OnOccasion one) {
+        } else if (condition instanceof OccasionTest one) {
             return one.test().key() + " " + one.written();
         } else if (condition instanceof AllOf all) {
             return String.join(" and ", all.parts().stream().map(ConditionMutants::text).toList());

@@ -68,7 +68,7 @@ final class ConditionReader {
     private void occasion(String key, Node value, List<Condition> out) {
         OccasionCondition test = new OccasionReader(file, faults).test(key, value);
         if (test != null) {
-            out.add(new Condition.OnOccasion(test, ValueTestReader.written(value)));
+            out.add(new Condition.OccasionTest(test, ValueTestReader.written(value)));
         }
     }
 
@@ -83,7 +83,7 @@ final class ConditionReader {
         }
         ValueTest test = tests.test(value, TestSubject.of(measure));
         if (test != null) {
-            out.add(new Condition.Measured(measure, test, tests.shown(value)));
+            out.add(new Condition.MeasureCondition(measure, test, tests.shown(value)));
         }
     }
 
@@ -113,7 +113,7 @@ final class ConditionReader {
             needs.add(new Needs("decided", topic.name(), topic.layer(), entry.key().line()));
             ValueTest test = tests.test(entry.value(), TestSubject.of(topic));
             if (test != null) {
-                out.add(new Condition.Decided(topic, test, tests.shown(entry.value())));
+                out.add(new Condition.DecisionCondition(topic, test, tests.shown(entry.value())));
             }
         }
     }
@@ -198,7 +198,7 @@ final class ConditionReader {
                 faults.add(file, where.line(), key, set.summed().get(0).measure().written(), "conditions on each stretch alone",
                         "Length, ascent and descent are for \"any stretch:\" and \"no stretch:\".");
             } else if (set != null && test != null) {
-                out.add(new Condition.Share(set, test, tests.shown(is)));
+                out.add(new Condition.StretchShareCondition(set, test, tests.shown(is)));
             }
         }
     }

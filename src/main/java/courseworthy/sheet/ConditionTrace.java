@@ -36,15 +36,15 @@ public record ConditionTrace(int depth, String what, String value, String asked,
     }
 
     private static void add(Condition condition, Stage stage, int depth, List<ConditionTrace> out) {
-        if (condition instanceof Condition.Measured measured) {
+        if (condition instanceof Condition.MeasureCondition measured) {
             out.add(measured(measured, stage, depth));
-        } else if (condition instanceof Condition.Decided decided) {
+        } else if (condition instanceof Condition.DecisionCondition decided) {
             out.add(decided(decided, stage, depth));
         } else if (condition instanceof Condition.Stretches stretches) {
             out.add(stretches(stretches, stage, depth));
-        } else if (condition instanceof Condition.Share share) {
+        } else if (condition instanceof Condition.StretchShareCondition share) {
             out.add(share(share, stage, depth));
-        } else if (condition instanceof Condition.OnOccasion one) {
+        } else if (condition instanceof Condition.OccasionTest one) {
             out.add(new ConditionTrace(depth, one.test().key(), one.test().found(stage.demands().occasion()), one.written(), one.on(stage), ""));
         } else if (condition instanceof Condition.AllOf all) {
             group("all of", all, all.parts(), stage, depth, out);
@@ -67,14 +67,14 @@ public record ConditionTrace(int depth, String what, String value, String asked,
         }
     }
 
-    private static ConditionTrace measured(Condition.Measured measured, Stage stage, int depth) {
+    private static ConditionTrace measured(Condition.MeasureCondition measured, Stage stage, int depth) {
         MeasureValue value = stage.demands().get(measured.measure());
         String found = value == null ? UNKNOWN : measured.measure().scale().text(value.mid());
         String off = value == null ? "" : off(measured.test(), value.mid(), measured.measure().scale());
         return new ConditionTrace(depth, measured.measure().written(), found, measured.written(), measured.on(stage), off);
     }
 
-    private static ConditionTrace decided(Condition.Decided decided, Stage stage, int depth) {
+    private static ConditionTrace decided(Condition.DecisionCondition decided, Stage stage, int depth) {
         SettledTopic settled = stage.settled().get(decided.topic());
         boolean known = settled != null && settled.known();
         String off = known ? off(decided.test(), settled.value(), TestSubject.of(decided.topic()).scale()) : "";
@@ -102,7 +102,7 @@ public record ConditionTrace(int depth, String what, String value, String asked,
         return "";
     }
 
-    private static ConditionTrace share(Condition.Share share, Stage stage, int depth) {
+    private static ConditionTrace share(Condition.StretchShareCondition share, Stage stage, int depth) {
         long[] ends = share.ends(stage);
         MeasureScale percent = TestSubject.SHARE.scale();
         String found = ends == null ? UNKNOWN

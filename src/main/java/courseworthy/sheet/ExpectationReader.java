@@ -40,7 +40,7 @@ final class ExpectationReader {
         }
         List<String> out = new ArrayList<>();
         for (Saying saying : new SayingReader(file, faults, new NamedValues()).read(entry.value())) {
-            if (saying.worth() instanceof Saying.Literal literal) {
+            if (saying.source() instanceof Saying.Literal literal) {
                 out.add(RowOutput.line(saying.topic(), saying.verb(), literal.value()));
             } else {
                 faults.add(file, entry.value().line(), saying.topic().name(), "\"" + saying.written() + "\"", "the value that comes of it in this case",

@@ -41,10 +41,10 @@ public final class NamedValues {
      * @param value the figure with its unit, as written
      * @param where where it is named
      */
-    record Named(Node.Scalar value, SourceLocation where) {
+    record ValueDefinition(Node.Scalar value, SourceLocation where) {
     }
 
-    private final Map<String, Named> all = new LinkedHashMap<>();
+    private final Map<String, ValueDefinition> all = new LinkedHashMap<>();
     private final Set<String> used = new HashSet<>();
 
     /** Reads a block of them; faults for what is no name, no figure, without a reason, or named before. */
@@ -66,7 +66,7 @@ public final class NamedValues {
         if (!NAMED.matcher(name).matches() || name.length() > LONGEST) {
             faults.add(file, key.line(), KEY, key.describe(), "a name in small letters, without \"the\", \"and\" or \"x\", such as heavy load", "");
         }
-        Named first = all.get(name);
+        ValueDefinition first = all.get(name);
         if (first != null) {
             faults.add(file, key.line(), KEY, key.describe() + " a second time", "a name of its own", "It first stands in " + first.where() + ".");
         }
@@ -78,7 +78,7 @@ public final class NamedValues {
         }
         fields.done();
         if (value instanceof Node.Scalar scalar && isAmount(scalar.text())) {
-            all.putIfAbsent(name, new Named(scalar, new SourceLocation(file, key.line())));
+            all.putIfAbsent(name, new ValueDefinition(scalar, new SourceLocation(file, key.line())));
         } else if (value != null) {
             faults.add(file, value.line(), name, value.describe(), "a figure with its unit, such as 100 kg, 5 bar, 12 % or 0.68", "");
         }
@@ -109,7 +109,7 @@ public final class NamedValues {
     /** The figure of a name that is used, in a dimension; null with a fault where there is none such or it is of another dimension. */
     Amount amount(String key, Node.Scalar written, Dimension dimension, String file, Faults faults) {
         String name = written.text().substring(ARTICLE.length());
-        Named named = all.get(name);
+        ValueDefinition named = all.get(name);
         if (named == null) {
             faults.add(file, written.line(), key, written.describe(), all.isEmpty() ? Amount.expected(dimension) : "one of the values of the sheet: "
                     + String.join(", ", all.keySet()), all.isEmpty() ? "Name it under \"values:\" to use it so." : Spelling.didYouMean(name, all.keySet()));
@@ -126,7 +126,7 @@ public final class NamedValues {
 
     /** The text of a name's figure, its name behind it: {@code 100 kg (heavy load)}; any other text as it is. */
     String shown(String text) {
-        Named named = isName(text) ? all.get(text.substring(ARTICLE.length())) : null;
+        ValueDefinition named = isName(text) ? all.get(text.substring(ARTICLE.length())) : null;
         return named == null ? text : named.value().text() + " (" + text.substring(ARTICLE.length()) + ")";
     }
 

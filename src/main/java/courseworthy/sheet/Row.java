@@ -12,12 +12,12 @@ import java.util.TreeSet;
 /**
  * One row of a sheet.
  *
- * @param author    the rule as it signs what it says
+ * @param origin    the rule as it signs what it says
  * @param condition what must hold for it to speak; without parts where it always does
  * @param sayings   what it says on topics
  * @param task      what is to be done, its grounds still empty; null where nothing
  */
-public record Row(RuleOrigin author, Condition.AllOf condition, List<Saying> sayings, Task task) {
+public record Row(RuleOrigin origin, Condition.AllOf condition, List<Saying> sayings, Task task) {
 
     public Row {
         sayings = List.copyOf(sayings);

@@ -43,7 +43,7 @@ public record RowOutput(List<String> says, List<String> does) {
     public static List<String> unknown(Row row, Situation facts) {
         List<String> out = new ArrayList<>();
         for (Saying saying : row.sayings()) {
-            if (saying.worth() instanceof Saying.Times times && value(saying, facts) == null) {
+            if (saying.source() instanceof Saying.Times times && value(saying, facts) == null) {
                 out.add(times.measure().written());
             }
         }
@@ -51,10 +51,10 @@ public record RowOutput(List<String> says, List<String> does) {
     }
 
     private static Long value(Saying saying, Situation facts) {
-        if (saying.worth() instanceof Saying.Literal literal) {
+        if (saying.source() instanceof Saying.Literal literal) {
             return literal.value();
         }
-        Saying.Times times = (Saying.Times) saying.worth();
+        Saying.Times times = (Saying.Times) saying.source();
         MeasureValue value = facts.demands().get(times.measure());
         return value == null ? null : times.on(saying.topic(), value.mid());
     }

@@ -31,7 +31,7 @@ public final class RuleInputs {
     public static Set<Measure> worths(Row row) {
         Set<Measure> out = EnumSet.noneOf(Measure.class);
         for (Saying saying : row.sayings()) {
-            if (saying.worth() instanceof Saying.Times times) {
+            if (saying.source() instanceof Saying.Times times) {
                 out.add(times.measure());
             }
         }

@@ -64,10 +64,10 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
     }
 
     private static void add(Row row, Map<String, Row> rows, Faults faults) {
-        Row first = rows.putIfAbsent(row.author().rule(), row);
+        Row first = rows.putIfAbsent(row.origin().rule(), row);
         if (first != null) {
-            faults.add(row.author().where().file(), row.author().where().line(), "id", "\"" + row.author().rule() + "\" a second time",
-                    "an id of its own", "It first stands in " + first.author().where() + ".");
+            faults.add(row.origin().where().file(), row.origin().where().line(), "id", "\"" + row.origin().rule() + "\" a second time",
+                    "an id of its own", "It first stands in " + first.origin().where() + ".");
         }
     }
 
@@ -92,7 +92,7 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
             boolean others = !leaveOut.rule().startsWith("shipped/") && leaveOut.rule().indexOf('/') > 0;
             fault(leaveOut, found, "a rule there is", near.isEmpty() && others ? "Where it is another sheet's, give that sheet too, with --sheet."
                     : near, faults);
-        } else if (row.author().rank() == Rank.RIDER) {
+        } else if (row.origin().rank() == Rank.RIDER) {
             fault(leaveOut, found + ", the rider's own", "advice", "Change it where the rider wrote it.", faults);
         } else if (row.task() != null && row.task().critical()) {
             fault(leaveOut, found + ", on which safety hangs", "advice", "What safety hangs on cannot be left out.", faults);
@@ -111,7 +111,7 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
             for (String id : row.task() == null ? List.<String>of() : row.task().after()) {
                 Row before = rows.get(id);
                 if (before == null || before.task() == null) {
-                    faults.add(row.author().where().file(), row.author().where().line(), "after", "\"" + id + "\"",
+                    faults.add(row.origin().where().file(), row.origin().where().line(), "after", "\"" + id + "\"",
                             "a row that has something to do", Spelling.didYouMean(id, rows.keySet()));
                 }
             }

@@ -13,21 +13,21 @@ import java.math.BigDecimal;
  *
  * @param topic   on what
  * @param verb    a bound, a preference, a dislike or a veto
- * @param worth   the value, or where it comes from
+ * @param source   the value, or where it comes from
  * @param written the value as the row writes it
  */
-public record Saying(Topic topic, Verb verb, Worth worth, String written) {
+public record Saying(Topic topic, Verb verb, ValueSource source, String written) {
 
     /** A value that is written, or comes from a measure. */
-    public sealed interface Worth permits Literal, Times {
+    public sealed interface ValueSource permits Literal, Times {
     }
 
     /** A written value, in the topic's ticks or positions. */
-    public record Literal(long value) implements Worth {
+    public record Literal(long value) implements ValueSource {
     }
 
     /** A measure of the topic's dimension, or with the topic's words, times an exact factor. */
-    public static final class Times implements Worth {
+    public static final class Times implements ValueSource {
 
         /** Ticks beyond what is sensible for any topic; more than that says no more. */
         private static final long BEYOND = 1_000_000_000_000L;
@@ -90,12 +90,12 @@ public record Saying(Topic topic, Verb verb, Worth worth, String written) {
 
     /** Verb and value as the row writes them, a named value with its figure: {@code at most the hookless limit (5.00 bar)}. */
     public String text() {
-        boolean named = worth instanceof Literal && topic.kind() == Topic.Kind.QUANTITY && NamedValues.isName(written);
-        return verb.word() + " " + written + (named ? " (" + topic.text(((Literal) worth).value()) + ")" : "");
+        boolean named = source instanceof Literal && topic.kind() == Topic.Kind.QUANTITY && NamedValues.isName(written);
+        return verb.word() + " " + written + (named ? " (" + topic.text(((Literal) source).value()) + ")" : "");
     }
 
     /** The layer that must be settled before its value is known. */
     public int layer() {
-        return worth instanceof Times times ? times.measure().layer() : 0;
+        return source instanceof Times times ? times.measure().layer() : 0;
     }
 }

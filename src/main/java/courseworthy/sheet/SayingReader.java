@@ -90,7 +90,7 @@ final class SayingReader {
         String written = scalar.text().substring(verb.word().length() + 1);
         written = BothEnds.isPair(name) ? BothEnds.at(topic, written) : written;
         Node.Scalar value = new Node.Scalar(written, scalar.quoted(), scalar.cut(), scalar.line(), scalar.column());
-        Saying.Worth worth = worth(topic, value);
+        Saying.ValueSource worth = source(topic, value);
         return worth == null ? null : new Saying(topic, verb, worth, withFigure(written));
     }
 
@@ -131,7 +131,7 @@ final class SayingReader {
         return true;
     }
 
-    private Saying.Worth worth(Topic topic, Node.Scalar value) {
+    private Saying.ValueSource source(Topic topic, Node.Scalar value) {
         Matcher times = TIMES.matcher(value.text());
         if (times.matches()) {
             BigDecimal factor = factor(value, times.group(1));
@@ -159,7 +159,7 @@ final class SayingReader {
         return amount == null ? null : amount.base();
     }
 
-    private Saying.Worth times(Topic topic, Node.Scalar value, BigDecimal factor, String measured) {
+    private Saying.ValueSource times(Topic topic, Node.Scalar value, BigDecimal factor, String measured) {
         Measure measure = Measure.find(measured);
         if (measure == null) {
             fault(value, "\"" + measured + "\"", "a measure", Spelling.didYouMean(measured, Measure.names()));

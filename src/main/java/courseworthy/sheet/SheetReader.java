@@ -173,7 +173,7 @@ public final class SheetReader {
         Condition.AllOf condition =
                 fields.has("when") ? conditions.read("when", fields.node("when")) : new Condition.AllOf(List.of());
         List<Saying> sayings = fields.has("say") ? new SayingReader(file, faults, named).read(fields.node("say")) : List.of();
-        RuleOrigin author = author(fields, id);
+        RuleOrigin author = origin(fields, id);
         Task task = fields.has("do") ? task(fields.fields("do"), author) : null;
         if (!fields.has("say") && !fields.has("do")) {
             faults.add(file, fields.line(), id, "neither say nor do", "at least one of them", "");
@@ -200,7 +200,7 @@ public final class SheetReader {
         return id;
     }
 
-    private RuleOrigin author(FieldReader fields, String id) {
+    private RuleOrigin origin(FieldReader fields, String id) {
         Force force = Force.SHOULD;
         if (fields.has("force")) {
             String word = fields.word("force", Arrays.stream(Force.values()).map(Force::word).toList());

@@ -41,7 +41,7 @@ public record StretchConditions(List<One> tests, List<One> each, List<One> summe
         return out;
     }
 
-    StretchConditions map(Condition.Change change) {
+    StretchConditions map(Condition.TestTransformer change) {
         List<One> out = new ArrayList<>();
         for (One one : tests) {
             out.add(new One(one.measure(), change.of(TestSubject.of(one.measure()), one.test()), one.written()));

@@ -39,18 +39,18 @@ final class StretchRuns {
     }
 
     /** The sums over a run whose ends may lie within zones that may satisfy the conditions: from least to most. */
-    private final class Run {
+    private final class StretchRun {
         private final long[] least = new long[SUMMED.length];
         private final long[] most = new long[SUMMED.length];
         private final boolean[] open = new boolean[SUMMED.length];
 
-        Run with(int zone) {
+        StretchRun with(int zone) {
             add(zone, true);
             return this;
         }
 
         /** A part of a neighbouring zone, where there is one that may belong to the run. */
-        Run withPartOf(int zone) {
+        StretchRun withPartOf(int zone) {
             if (zone >= 0 && zone < zones.size() && zones.get(zone).satisfied == Truth.UNKNOWN) {
                 add(zone, false);
             }
@@ -65,8 +65,8 @@ final class StretchRuns {
             }
         }
 
-        Run copy() {
-            Run out = new Run();
+        StretchRun copy() {
+            StretchRun out = new StretchRun();
             System.arraycopy(least, 0, out.least, 0, SUMMED.length);
             System.arraycopy(most, 0, out.most, 0, SUMMED.length);
             System.arraycopy(open, 0, out.open, 0, SUMMED.length);
@@ -120,7 +120,7 @@ final class StretchRuns {
     /** Whether some run may satisfy the sums. */
     private boolean possible() {
         for (int from = 0; from < zones.size(); from++) {
-            if (zones.get(from).satisfied == Truth.UNKNOWN && new Run().withPartOf(from).satisfies() != Truth.FALSE) {
+            if (zones.get(from).satisfied == Truth.UNKNOWN && new StretchRun().withPartOf(from).satisfies() != Truth.FALSE) {
                 return true;
             }
             if (zones.get(from).satisfied == Truth.TRUE && joined(from).stream().anyMatch(j -> j.run().satisfies() != Truth.FALSE)) {
@@ -142,7 +142,7 @@ final class StretchRuns {
                 reached[from + 1] = true;
                 continue;
             }
-            for (Joined joined : joined(from)) {
+            for (JoinedRun joined : joined(from)) {
                 reached[joined.to() + 1] |= joined.run().satisfies() != Truth.TRUE;
             }
         }
@@ -150,17 +150,17 @@ final class StretchRuns {
     }
 
     /** A run that starts in or just before one known zone and ends in or just after another. */
-    private record Joined(int to, Run run) {
+    private record JoinedRun(int to, StretchRun run) {
     }
 
     /** The runs that a known zone may be the first of, joined with the next ones across zones that may satisfy the conditions. */
-    private List<Joined> joined(int from) {
-        List<Joined> out = new ArrayList<>();
-        Run run = new Run().withPartOf(from - 1);
+    private List<JoinedRun> joined(int from) {
+        List<JoinedRun> out = new ArrayList<>();
+        StretchRun run = new StretchRun().withPartOf(from - 1);
         for (int to = from; to < zones.size() && zones.get(to).satisfied != Truth.FALSE; to++) {
             run.with(to);
             if (zones.get(to).satisfied == Truth.TRUE) {
-                out.add(new Joined(to, run.copy().withPartOf(to + 1)));
+                out.add(new JoinedRun(to, run.copy().withPartOf(to + 1)));
             }
         }
         return out;

@@ -11,9 +11,9 @@ import java.math.BigDecimal;
 public final class TestedFacts {
 
     /** What was last told of each measure: in one call all rows are told the same. Threads may overwrite each other's. */
-    private static final Told[] LAST = new Told[Measure.values().length];
+    private static final FormattedValue[] LAST = new FormattedValue[Measure.values().length];
 
-    private record Told(long value, String text, BigDecimal number, String unit) {
+    private record FormattedValue(long value, String text, BigDecimal number, String unit) {
     }
 
     private TestedFacts() {
@@ -21,10 +21,10 @@ public final class TestedFacts {
 
     /** A fact about a measure; {@code written} is empty where a value was taken from it and nothing tested. */
     public static TestedFact of(Measure measure, long value, String written, boolean met, boolean near) {
-        Told told = LAST[measure.ordinal()];
+        FormattedValue told = LAST[measure.ordinal()];
         if (told == null || told.value() != value) {
             MeasureScale scale = measure.scale();
-            told = new Told(value, scale.text(value), number(scale, value), unit(scale));
+            told = new FormattedValue(value, scale.text(value), number(scale, value), unit(scale));
             LAST[measure.ordinal()] = told;
         }
         return new TestedFact(measure.written(), told.text(), told.number(), told.unit(), written, met, near);

@@ -101,12 +101,12 @@ final class BikeSchedule {
     }
 
     /** A way through the days by candidate, and its time with the evenings' work, s. */
-    private record Way(int[] byDay, double cost) {
+    private record BikeSequence(int[] byDay, double cost) {
     }
 
     /** The cheapest way on any of the bikes that the rider has, each bike more counted; the one bike for all days where nothing is less. */
     private int[] best(int one, Set<String> kinds) {
-        Way best = way(one, Set.of(one));
+        BikeSequence best = way(one, Set.of(one));
         for (int mask = 0; mask < 1 << candidates.size(); mask++) {
             Set<Integer> ridden = new LinkedHashSet<>(Set.of(one));
             for (int kind = 0; kind < candidates.size(); kind++) {
@@ -114,16 +114,16 @@ final class BikeSchedule {
                     ridden.add(kind);
                 }
             }
-            Way way = way(one, ridden);
+            BikeSequence way = way(one, ridden);
             long used = Arrays.stream(way.byDay).distinct().count();
-            Way counted = new Way(way.byDay, way.cost + (used - 1) * A_BIKE_MORE);
+            BikeSequence counted = new BikeSequence(way.byDay, way.cost + (used - 1) * A_BIKE_MORE);
             best = counted.cost < best.cost - 1e-9 ? counted : best;
         }
         return best.byDay;
     }
 
     /** The least time through the days, a change of bike counted as its work: on each the one bike, or that which the day alone would want, where it is among those ridden. */
-    private Way way(int one, Set<Integer> ridden) {
+    private BikeSequence way(int one, Set<Integer> ridden) {
         int size = candidates.size();
         double[] cost = new double[size];
         int[][] from = new int[rides.size()][size];
@@ -147,7 +147,7 @@ final class BikeSchedule {
             out[day] = at;
             at = day == 0 ? at : from[day][at];
         }
-        return new Way(out, least);
+        return new BikeSequence(out, least);
     }
 
     private static int best(double[] cost, int to, double change) {

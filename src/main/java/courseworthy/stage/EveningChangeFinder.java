@@ -37,7 +37,7 @@ final class EveningChangeFinder {
 
     /** What is mounted on each day of the topics of a kind of work; null where it stays the same all through. */
     List<Map<Topic, Long>> of(Work work) {
-        List<Topic> open = topics.values().stream().filter(each -> each.topic().work() == work && each.ground() != StageSetUp.Ground.AGREED).map(RaceTopic::topic).toList();
+        List<Topic> open = topics.values().stream().filter(each -> each.topic().work() == work && each.ground() != StageSetUp.ValueReason.AGREED).map(RaceTopic::topic).toList();
         if (open.isEmpty() || days.size() < 2) {
             return null;
         }

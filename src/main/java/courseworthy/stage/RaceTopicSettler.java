@@ -7,7 +7,7 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Settler;
 import courseworthy.ride.Range;
-import courseworthy.stage.StageSetUp.Ground;
+import courseworthy.stage.StageSetUp.ValueReason;
 import courseworthy.stage.StageSetUp.RaceTopic;
 import courseworthy.topic.Concern;
 import courseworthy.topic.Topic;
@@ -47,7 +47,7 @@ final class RaceTopicSettler {
         boolean limited = allowed.size() < known.size();
         Long agreed = agreed();
         if (agreed != null && allowed.contains(agreed)) {
-            return of(agreed, Ground.AGREED);
+            return of(agreed, ValueReason.AGREED);
         }
         List<Long> left = safest(allowed);
         long best = left.get(0);
@@ -55,7 +55,7 @@ final class RaceTopicSettler {
             best = better(each, best) ? each : best;
         }
         boolean timed = allowed.stream().anyMatch(each -> lost(each) > ALIKE);
-        Ground ground = left.size() == 1 && limited && allowed.size() == 1 ? Ground.LIMIT : side() != Topic.Safe.NONE ? Ground.SAFE : timed ? Ground.TIME : Ground.HOURS;
+        ValueReason ground = left.size() == 1 && limited && allowed.size() == 1 ? ValueReason.LIMIT : side() != Topic.Safe.NONE ? ValueReason.SAFE : timed ? ValueReason.TIME : ValueReason.HOURS;
         return of(best, ground);
     }
 
@@ -64,7 +64,7 @@ final class RaceTopicSettler {
         List<Long> allowed = allowed(candidates());
         Long agreed = agreed();
         boolean alone = allowed.size() == 1 && allowed.get(0) == value && allowed.size() < candidates().size();
-        return of(value, agreed != null && agreed == value ? Ground.AGREED : alone ? Ground.LIMIT : Ground.TIME);
+        return of(value, agreed != null && agreed == value ? ValueReason.AGREED : alone ? ValueReason.LIMIT : ValueReason.TIME);
     }
 
     /** Whether it applies on any day. */
@@ -115,8 +115,8 @@ final class RaceTopicSettler {
     }
 
     private static int strength(Claim claim) {
-        Rank rank = claim.author().rank();
-        return rank == Rank.LIMIT ? 2 : rank == Rank.RIDER || claim.author().force() == Force.MUST ? 1 : 0;
+        Rank rank = claim.origin().rank();
+        return rank == Rank.LIMIT ? 2 : rank == Rank.RIDER || claim.origin().force() == Force.MUST ? 1 : 0;
     }
 
     private Long agreed() {
@@ -178,7 +178,7 @@ final class RaceTopicSettler {
         return sum;
     }
 
-    private RaceTopic of(long value, Ground ground) {
+    private RaceTopic of(long value, ValueReason ground) {
         List<Long> wanted = new ArrayList<>();
         List<Range> losses = new ArrayList<>();
         for (StageDay day : days) {

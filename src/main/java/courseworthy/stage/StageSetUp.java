@@ -43,18 +43,18 @@ public record StageSetUp(List<StageDay> days, List<BikeSetUp> bikes, List<Evenin
 
         /** The topics on which its days differ. */
         public List<RaceTopic> compromises() {
-            return topics.stream().filter(each -> each.ground() != Ground.AGREED).toList();
+            return topics.stream().filter(each -> each.ground() != ValueReason.AGREED).toList();
         }
     }
 
     /** Why a topic has the value that it has. */
-    public enum Ground {
+    public enum ValueReason {
         AGREED("every day wants it"), LIMIT("no other is enough for every day"), SAFE("the safe side of what the days want"),
         TIME("it loses least over all days"), HOURS("most of the hours want it, with the rest as it is");
 
         private final String words;
 
-        Ground(String words) {
+        ValueReason(String words) {
             this.words = words;
         }
 
@@ -72,7 +72,7 @@ public record StageSetUp(List<StageDay> days, List<BikeSetUp> bikes, List<Evenin
      * @param ground why
      * @param losses what the value costs each day, s; null where nothing can be computed
      */
-    public record RaceTopic(Topic topic, List<Long> wanted, long value, Ground ground, List<Range> losses) {
+    public record RaceTopic(Topic topic, List<Long> wanted, long value, ValueReason ground, List<Range> losses) {
 
         public RaceTopic {
             wanted = Collections.unmodifiableList(new ArrayList<>(wanted));

@@ -163,6 +163,6 @@ public final class StageSettler {
 
     private static long broken(Call call) {
         return call.decisions().stream().flatMap(each -> each.lost().stream())
-                .filter(each -> each.claim().author().rank() == Rank.LIMIT && each.claim().verb() != Verb.PREFER && each.claim().verb() != Verb.AVOID).count();
+                .filter(each -> each.claim().origin().rank() == Rank.LIMIT && each.claim().verb() != Verb.PREFER && each.claim().verb() != Verb.AVOID).count();
     }
 }

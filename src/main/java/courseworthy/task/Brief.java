@@ -36,7 +36,7 @@ import java.util.List;
  * @param firmness     how firm each decision is that has a value, in the order of the catalogue
  * @param reasons      the leading reason of each decision, those with one reason together
  * @param leaveAlone   what is not to be changed before a race; empty in training
- * @param couldNotTell rules that could not tell
+ * @param undetermined rules that could not tell
  * @param wanted       what to write so that they can
  * @param close        thresholds on which decisions rest within what their measure may be
  * @param cautions     what to watch
@@ -47,8 +47,8 @@ import java.util.List;
  * @param build        the parts of a workshop that realise the call; null where no workshop is given
  * @param sheets       coaches' sheets in force, in the order given
  */
-public record Brief(CourseSummary course, String event, String rider, String notes, Rider.Shared shared, String role, LocalDate date, Demands demands,
-        List<Decision> decisions, List<Firmness> firmness, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> couldNotTell, List<MissingInputs> wanted,
+public record Brief(CourseSummary course, String event, String rider, String notes, Rider.SharedFile shared, String role, LocalDate date, Demands demands,
+        List<Decision> decisions, List<Firmness> firmness, List<LeadingReason> reasons, List<LeaveAlone> leaveAlone, List<UndeterminedRule> undetermined, List<MissingInputs> wanted,
         List<CloseThreshold> close, List<Caution> cautions, Checklist checklist, DayOutlook outlook, WorthCalculator worths, BriefDetail detail, Build build, List<SheetInForce> sheets) {
 
     public Brief {
@@ -56,7 +56,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
         firmness = List.copyOf(firmness);
         reasons = List.copyOf(reasons);
         leaveAlone = List.copyOf(leaveAlone);
-        couldNotTell = List.copyOf(couldNotTell);
+        undetermined = List.copyOf(undetermined);
         wanted = List.copyOf(wanted);
         close = List.copyOf(close);
         cautions = List.copyOf(cautions);
@@ -158,13 +158,13 @@ public record Brief(CourseSummary course, String event, String rider, String not
         private String event = "";
         private String rider = "";
         private String notes = "";
-        private Rider.Shared shared = Rider.Shared.NONE;
+        private Rider.SharedFile shared = Rider.SharedFile.NONE;
         private final String role;
         private LocalDate date;
         private final Call call;
         private List<LeadingReason> reasons = List.of();
         private List<LeaveAlone> leaveAlone = List.of();
-        private List<UndeterminedRule> couldNotTell = List.of();
+        private List<UndeterminedRule> undetermined = List.of();
         private List<MissingInputs> wanted = List.of();
         private List<CloseThreshold> close = List.of();
         private List<Caution> cautions = List.of();
@@ -191,7 +191,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
             return this;
         }
 
-        public Builder shared(Rider.Shared value) {
+        public Builder shared(Rider.SharedFile value) {
             shared = value;
             return this;
         }
@@ -217,7 +217,7 @@ public record Brief(CourseSummary course, String event, String rider, String not
         }
 
         public Builder couldNotTell(List<UndeterminedRule> value) {
-            couldNotTell = value;
+            undetermined = value;
             return this;
         }
 
@@ -267,8 +267,8 @@ public record Brief(CourseSummary course, String event, String rider, String not
         }
 
         public Brief build() {
-            List<Firmness> firmness = FirmnessGrader.of(new Call(call.demands(), call.decisions(), call.tasks(), couldNotTell));
-            return new Brief(course, event, rider, notes, shared, role, date, call.demands(), call.decisions(), firmness, reasons, leaveAlone, couldNotTell, wanted,
+            List<Firmness> firmness = FirmnessGrader.of(new Call(call.demands(), call.decisions(), call.tasks(), undetermined));
+            return new Brief(course, event, rider, notes, shared, role, date, call.demands(), call.decisions(), firmness, reasons, leaveAlone, undetermined, wanted,
                     close, cautions, checklist, outlook, worths, detail, build, sheets);
         }
     }

@@ -51,7 +51,7 @@ public final class BriefAssembler {
      */
     public static Brief of(Course course, Rider rider, Event event, Call call, Call mounted, List<CloseThreshold> close, Reliance reliance, Checklist checklist,
             DayOutlook outlook, WorthCalculator worths, Build build, List<Sheet> sheets) {
-        List<UndeterminedRule> untold = untold(call, mounted);
+        List<UndeterminedRule> untold = undetermined(call, mounted);
         return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).notes(rider.notes()).shared(rider.shared()).date(checklist.date())
                 .reasons(LeadingReason.of(call.decisions())).leaveAlone(leaveAlone(mounted, checklist.role())).couldNotTell(untold)
                 .wanted(MissingInputs.of(untold)).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
@@ -60,20 +60,20 @@ public final class BriefAssembler {
 
     /** Of a situation that stands for course, rider and day: what was settled in it, and no more. */
     public static Brief of(String situation, String file, Call call, List<Sheet> sheets) {
-        CourseSummary none = new CourseSummary(situation, "", file, 0, null, CourseSummary.Ground.NONE, null, List.of(), List.of(), List.of());
+        CourseSummary none = new CourseSummary(situation, "", file, 0, null, CourseSummary.GroundSummary.NONE, null, List.of(), List.of(), List.of());
         MeasureValue role = call.demands().get(Measure.ROLE);
         return Brief.builder(none, role != null && role.mid() == 1 ? "race" : "training", call).date(call.demands().occasion().date())
-                .couldNotTell(call.couldNotTell()).sheets(SheetInForce.of(sheets)).build();
+                .couldNotTell(call.undetermined()).sheets(SheetInForce.of(sheets)).build();
     }
 
     /** Rules that could not tell, of the parts of the build neither. */
-    private static List<UndeterminedRule> untold(Call call, Call mounted) {
+    private static List<UndeterminedRule> undetermined(Call call, Call mounted) {
         if (mounted == call) {
-            return call.couldNotTell();
+            return call.undetermined();
         }
         Set<String> still = new HashSet<>();
-        mounted.couldNotTell().forEach(each -> still.add(each.author().rule()));
-        return call.couldNotTell().stream().filter(each -> still.contains(each.author().rule())).toList();
+        mounted.undetermined().forEach(each -> still.add(each.origin().rule()));
+        return call.undetermined().stream().filter(each -> still.contains(each.origin().rule())).toList();
     }
 
     private static List<LeaveAlone> leaveAlone(Call call, String role) {
@@ -85,12 +85,12 @@ public final class BriefAssembler {
             if (untouched(decision, call)) {
                 Claim leading = LeadingReason.leading(decision);
                 out.add(new LeaveAlone(decision.topic().name() + ": " + decision.text(),
-                        leading == null ? "" : leading.author().because()));
+                        leading == null ? "" : leading.origin().because()));
             }
         }
         for (Task task : call.tasks()) {
             if (task.part().equals(LEAVE_ALONE)) {
-                out.add(new LeaveAlone(task.what(), task.author().because()));
+                out.add(new LeaveAlone(task.what(), task.origin().because()));
             }
         }
         return out;

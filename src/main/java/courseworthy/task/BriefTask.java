@@ -101,7 +101,7 @@ public final class BriefTask {
         workspace.stopOrWarn(faults);
         Call call = CallMaker.call(rules, demands, ride::on);
         WorthCalculator worths = new WorthCalculator(call, call.demands().choosing() == null ? sensitivity : Sensitivity.of(call.demands()));
-        Called called = new Called(rules, call, ride, worths, workshop == null ? null : workshop.as(rider.name()));
+        CallContext called = new CallContext(rules, call, ride, worths, workshop == null ? null : workshop.as(rider.name()));
         FitRules fit = workshop == null ? null : FitRules.load();
         Build build = workshop == null ? null : BuildFinder.of(Recommendation.of(rules, call, worths, ride::on), called.workshop(),
                 WorkDeadline.of(event.date(), event.plan().travel(), event.plan().hours()), fit, null);
@@ -126,16 +126,16 @@ public final class BriefTask {
      *
      * @param called with the parts that the rider may use
      */
-    static Brief of(Workspace workspace, Called called, FitRules fit, Build build, List<Sheet> sheets) {
+    static Brief of(Workspace workspace, CallContext called, FitRules fit, Build build, List<Sheet> sheets) {
         return new BriefTask(workspace, true, false, true).assemble(called, fit, build, sheets).brief();
     }
 
     /** What the rest of a brief is made from; without a workshop where none is given. */
-    record Called(DroolsRules rules, Call call, RideInput ride, WorthCalculator worths, Workshop workshop) {
+    record CallContext(DroolsRules rules, Call call, RideInput ride, WorthCalculator worths, Workshop workshop) {
     }
 
     /** @param build null where there is no workshop */
-    private BriefResult assemble(Called called, FitRules fit, Build build, List<Sheet> sheets) {
+    private BriefResult assemble(CallContext called, FitRules fit, Build build, List<Sheet> sheets) {
         RideInput ride = called.ride();
         Call call = called.call();
         Event event = ride.event();
@@ -150,18 +150,18 @@ public final class BriefTask {
                 called.worths(), build, sheets), ride);
     }
 
-    private DayOutlook outlook(Called called, Call mounted, RefitAfterTurn refit) {
+    private DayOutlook outlook(CallContext called, Call mounted, RefitAfterTurn refit) {
         return DayOutlook.of(called.call(), mounted, others(called, refit), BikeAtHand.of(called.rules(), called.call()))
                 .with(shortfall(called.call(), mounted, called.ride()));
     }
 
     /** What waits in the pits; only where wheels may wait there is it asked which the wet wants. */
-    private DayOutlook pits(Called called, Call mounted, RefitAfterTurn refit) {
+    private DayOutlook pits(CallContext called, Call mounted, RefitAfterTurn refit) {
         boolean wheels = called.ride().event().plan().pits().stream().anyMatch(Pit::wheels);
         return DayOutlook.ofPits(called.call(), mounted, wheels ? others(called, refit) : List.of());
     }
 
-    private List<PlanB> others(Called called, RefitAfterTurn refit) {
+    private List<PlanB> others(CallContext called, RefitAfterTurn refit) {
         List<PlanB> out = AlternativeForecasts.of(called.rules(), called.ride(), called.call(), refit);
         Faults faults = new Faults();
         ConsistencyCheck.changes(called.ride().event(), out, faults);

@@ -15,7 +15,7 @@ import java.util.List;
  * @param kilometres where each kilometre of the lap ends, the first at 0
  * @param tolerance  how far the line drawn may be from the track's points, m
  */
-public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance) {
+public record CourseMap(List<MapLeg> legs, List<MapPoint> kilometres, double tolerance) {
 
     /** Metres to a degree of latitude on a sphere of the earth's volume: 6371.0 km times pi over 180 (IUGG mean radius). */
     private static final double METRES_PER_DEGREE = 6_371_000 * Math.PI / 180;
@@ -33,7 +33,7 @@ public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance
     }
 
     /** A place, m. */
-    public record Place(double east, double north) {
+    public record MapPoint(double east, double north) {
     }
 
     /**
@@ -44,18 +44,18 @@ public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance
      * @param to      m from the start of the lap
      * @param points  in order
      */
-    public record Leg(Surface surface, double from, double to, List<Place> points) {
+    public record MapLeg(Surface surface, double from, double to, List<MapPoint> points) {
 
-        public Leg {
+        public MapLeg {
             points = List.copyOf(points);
         }
     }
 
     /** How far the end is from the start as the crow flies, m. */
     public double apart() {
-        Place start = legs.get(0).points().get(0);
-        List<Place> last = legs.get(legs.size() - 1).points();
-        Place end = last.get(last.size() - 1);
+        MapPoint start = legs.get(0).points().get(0);
+        List<MapPoint> last = legs.get(legs.size() - 1).points();
+        MapPoint end = last.get(last.size() - 1);
         return Math.hypot(end.east() - start.east(), end.north() - start.north());
     }
 
@@ -78,11 +78,11 @@ public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance
         private final double tolerance;
         /** Added to longitudes west of Greenwich where the track crosses the meridian of 180 degrees. */
         private final double west;
-        private final List<Leg> legs = new ArrayList<>();
-        private final List<Place> kilometres = new ArrayList<>();
+        private final List<MapLeg> legs = new ArrayList<>();
+        private final List<MapPoint> kilometres = new ArrayList<>();
         private final double[] ends;
         private int stretch;
-        private List<Place> open = new ArrayList<>();
+        private List<MapPoint> open = new ArrayList<>();
         private double from;
 
         Maker(Course course) {
@@ -100,7 +100,7 @@ public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance
 
         private double[] bounds(boolean latitude, double toTheWest) {
             double[] out = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
-            for (Track.Piece piece : course.track().pieces()) {
+            for (Track.TrackPiece piece : course.track().pieces()) {
                 for (double each : latitude ? piece.lat() : piece.lon()) {
                     double at = each < 0 ? each + toTheWest : each;
                     out[0] = Math.min(out[0], at);
@@ -124,7 +124,7 @@ public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance
         }
 
         CourseMap map() {
-            for (Track.Piece piece : course.track().pieces()) {
+            for (Track.TrackPiece piece : course.track().pieces()) {
                 for (int i = 0; i < piece.size(); i++) {
                     if (i > 0) {
                         along(piece, i);
@@ -141,14 +141,14 @@ public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance
         }
 
         /** From the point before to a point: kilometres that end between, and stretches. */
-        private void along(Track.Piece piece, int i) {
+        private void along(Track.TrackPiece piece, int i) {
             double before = piece.distance()[i - 1];
             double after = piece.distance()[i];
             while (kilometres.size() * KILOMETRE <= after && kilometres.size() * KILOMETRE > before) {
                 kilometres.add(between(piece, i, kilometres.size() * KILOMETRE));
             }
             while (stretch < ends.length - 1 && ends[stretch] < after) {
-                Place at = between(piece, i, Math.max(before, ends[stretch]));
+                MapPoint at = between(piece, i, Math.max(before, ends[stretch]));
                 if (surface(stretch) != surface(stretch + 1)) {
                     open.add(at);
                     close(ends[stretch]);
@@ -165,21 +165,21 @@ public record CourseMap(List<Leg> legs, List<Place> kilometres, double tolerance
 
         private void close(double to) {
             if (open.size() > 1) {
-                legs.add(new Leg(surface(stretch), from, to, PlanLineThinner.thinned(open, tolerance)));
+                legs.add(new MapLeg(surface(stretch), from, to, PlanLineThinner.thinned(open, tolerance)));
             }
             from = to;
         }
 
-        private Place between(Track.Piece piece, int i, double at) {
+        private MapPoint between(Track.TrackPiece piece, int i, double at) {
             double length = piece.distance()[i] - piece.distance()[i - 1];
             double part = length > 0 ? (at - piece.distance()[i - 1]) / length : 0;
-            Place before = place(piece.lat()[i - 1], piece.lon()[i - 1]);
-            Place after = place(piece.lat()[i], piece.lon()[i]);
-            return new Place(before.east() + part * (after.east() - before.east()), before.north() + part * (after.north() - before.north()));
+            MapPoint before = place(piece.lat()[i - 1], piece.lon()[i - 1]);
+            MapPoint after = place(piece.lat()[i], piece.lon()[i]);
+            return new MapPoint(before.east() + part * (after.east() - before.east()), before.north() + part * (after.north() - before.north()));
         }
 
-        private Place place(double lat, double lon) {
-            return new Place(((lon < 0 ? lon + west : lon) - middleLon) * perDegreeEast, (lat - middleLat) * METRES_PER_DEGREE);
+        private MapPoint place(double lat, double lon) {
+            return new MapPoint(((lon < 0 ? lon + west : lon) - middleLon) * perDegreeEast, (lat - middleLat) * METRES_PER_DEGREE);
         }
     }
 }

@@ -3,7 +3,7 @@ package courseworthy.task;
 import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
-import courseworthy.course.Repair;
+import courseworthy.course.TrackRepair;
 import courseworthy.course.Stretch;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -30,7 +30,7 @@ import java.util.TreeSet;
  * @param notes    what else the user should know
  */
 public record CourseSummary(String name, String summary, String file, double distance, Climbing climbing,
-        Ground ground, ElevationLine line, List<Repair> repairs, List<String> assumed, List<String> notes) {
+        GroundSummary ground, ElevationLine line, List<TrackRepair> repairs, List<String> assumed, List<String> notes) {
 
     /** Stands for ground without a surface. */
     public static final String UNKNOWN = "unknown";
@@ -52,7 +52,7 @@ public record CourseSummary(String name, String summary, String file, double dis
      * @param basis       where it is known from; null where none of it comes from a map
      * @param attribution who must be named in what is made from the course; empty for nobody
      */
-    public record Ground(List<SurfaceShare> surfaces, BigDecimal narrowed, GroundBasis basis, String attribution) {
+    public record GroundSummary(List<SurfaceShare> surfaces, BigDecimal narrowed, GroundBasis basis, String attribution) {
 
         /** Share of the length of which nothing is known of the surface, 0 to 1. */
         public BigDecimal unknown() {
@@ -60,7 +60,7 @@ public record CourseSummary(String name, String summary, String file, double dis
                     .subtract(narrowed).max(BigDecimal.ZERO);
         }
 
-        static final Ground NONE = new Ground(List.of(), BigDecimal.ZERO, null, "");
+        static final GroundSummary NONE = new GroundSummary(List.of(), BigDecimal.ZERO, null, "");
     }
 
     public List<SurfaceShare> surfaces() {
@@ -80,7 +80,7 @@ public record CourseSummary(String name, String summary, String file, double dis
                 course.repairs(), course.assumed(), course.notes());
     }
 
-    private static Ground ground(Course course) {
+    private static GroundSummary ground(Course course) {
         Map<String, Double> sure = new TreeMap<>();
         Map<String, Double> possible = new TreeMap<>();
         double narrowed = 0;
@@ -98,7 +98,7 @@ public record CourseSummary(String name, String summary, String file, double dis
             out.add(new SurfaceShare(UNKNOWN, unknown, unknown));
         }
         out.sort(Comparator.comparing(SurfaceShare::share).thenComparing(SurfaceShare::atMost).reversed().thenComparing(SurfaceShare::surface));
-        return new Ground(List.copyOf(out), share(narrowed, course), GroundBasis.of(course.stretches()), course.attribution());
+        return new GroundSummary(List.copyOf(out), share(narrowed, course), GroundBasis.of(course.stretches()), course.attribution());
     }
 
     private static BigDecimal share(double length, Course course) {

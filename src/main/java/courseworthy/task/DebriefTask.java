@@ -1,7 +1,7 @@
 package courseworthy.task;
 
 import courseworthy.debrief.DebriefReader;
-import courseworthy.debrief.DebriefReader.Pair;
+import courseworthy.debrief.DebriefReader.DebriefPair;
 import courseworthy.debrief.DebriefResult;
 import courseworthy.debrief.RuleRecord;
 import courseworthy.problem.Faults;
@@ -26,7 +26,7 @@ public final class DebriefTask {
         if (path != null && Files.isDirectory(path)) {
             return folder(workspace, path, typed);
         }
-        Pair pair = path == null ? null : DebriefReader.read(path, typed, faults);
+        DebriefPair pair = path == null ? null : DebriefReader.read(path, typed, faults);
         workspace.stopOrWarn(faults);
         return new DebriefReading(DebriefResult.of(pair), "", null);
     }
@@ -41,7 +41,7 @@ public final class DebriefTask {
             faults.add(typed, 0, "", "no debrief in the folder", "files that end in " + ENDING, "");
         }
         for (String name : names) {
-            Pair pair = DebriefReader.read(path.resolve(name), in + name, faults);
+            DebriefPair pair = DebriefReader.read(path.resolve(name), in + name, faults);
             if (pair != null) {
                 all.add(DebriefResult.of(pair));
             }

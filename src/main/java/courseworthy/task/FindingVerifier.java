@@ -58,7 +58,7 @@ public final class FindingVerifier implements WitnessTrial {
 
     public FindingVerifier(List<Row> inForce, ShippedRules shipped) {
         for (Row row : inForce) {
-            byId.put(row.author().rule(), row);
+            byId.put(row.origin().rule(), row);
             for (String topic : row.topics()) {
                 byTopic.computeIfAbsent(Topics.of(topic), name -> new ArrayList<>()).add(row);
             }
@@ -98,13 +98,13 @@ public final class FindingVerifier implements WitnessTrial {
         Set<String> out = new HashSet<>();
         if (on.isEmpty()) {
             for (Task task : call.tasks()) {
-                out.add(task.author().rule());
+                out.add(task.origin().rule());
             }
             return out;
         }
         Decision decision = call.on(Topics.of(on));
-        decision.taken().forEach(claim -> out.add(claim.author().rule()));
-        decision.lost().forEach(lost -> out.add(lost.claim().author().rule()));
+        decision.taken().forEach(claim -> out.add(claim.origin().rule()));
+        decision.lost().forEach(lost -> out.add(lost.claim().origin().rule()));
         return out;
     }
 
@@ -143,7 +143,7 @@ public final class FindingVerifier implements WitnessTrial {
         for (Topic topic : closed(open, situation.settled())) {
             joining |= joined.contains(topic);
             for (Row row : byTopic.getOrDefault(topic, List.of())) {
-                if (!situation.settled().containsKey(topic) || row.author().rank() == Rank.LIMIT) {
+                if (!situation.settled().containsKey(topic) || row.origin().rank() == Rank.LIMIT) {
                     asked.add(row);
                 }
             }
@@ -196,7 +196,7 @@ public final class FindingVerifier implements WitnessTrial {
             out.add(applies.topic());
         }
         for (Row row : byTopic.getOrDefault(topic, List.of())) {
-            if (row.author().rank().compareTo(weakest) <= 0) {
+            if (row.origin().rank().compareTo(weakest) <= 0) {
                 out.addAll(hangsOn(row));
             }
         }
@@ -238,7 +238,7 @@ public final class FindingVerifier implements WitnessTrial {
             }
 
             @Override
-            public List<UndeterminedRule> couldNotTell() {
+            public List<UndeterminedRule> undetermined() {
                 return List.of();
             }
 

@@ -22,7 +22,7 @@ import java.util.Set;
  * @param rules     that inferred something, in the order of the course
  * @param stretches each with its place
  */
-public record GroundBasis(double mapped, double inferred, double written, double unknown, List<String> rules, List<Piece> stretches) {
+public record GroundBasis(double mapped, double inferred, double written, double unknown, List<String> rules, List<GroundBasisPiece> stretches) {
 
     public GroundBasis {
         rules = List.copyOf(rules);
@@ -39,13 +39,13 @@ public record GroundBasis(double mapped, double inferred, double written, double
      * @param ground by key, as a profile writes it
      * @param mayBe  what else it may be, each by key, without what it has in common with {@code ground}
      */
-    public record Piece(double from, double to, String way, Kind kind, Map<String, String> ground, List<Map<String, String>> mayBe) {
+    public record GroundBasisPiece(double from, double to, String way, Kind kind, Map<String, String> ground, List<Map<String, String>> mayBe) {
 
-        public Piece {
+        public GroundBasisPiece {
             mayBe = List.copyOf(mayBe);
         }
 
-        static Piece of(Stretch stretch, double from, Kind kind) {
+        static GroundBasisPiece of(Stretch stretch, double from, Kind kind) {
             Map<String, String> ground = GroundPairs.of(stretch.ground());
             List<Map<String, String>> mayBe = new ArrayList<>();
             for (Ground other : stretch.alternatives()) {
@@ -53,7 +53,7 @@ public record GroundBasis(double mapped, double inferred, double written, double
                 differs.entrySet().removeIf(each -> each.getValue().equals(ground.get(each.getKey())));
                 mayBe.add(differs);
             }
-            return new Piece(from, from + stretch.length(), stretch.origin() == null ? "" : stretch.origin().way(), kind, ground, mayBe);
+            return new GroundBasisPiece(from, from + stretch.length(), stretch.origin() == null ? "" : stretch.origin().way(), kind, ground, mayBe);
         }
     }
 
@@ -70,7 +70,7 @@ public record GroundBasis(double mapped, double inferred, double written, double
     static GroundBasis of(List<Stretch> stretches) {
         double[] lengths = new double[Kind.values().length];
         Set<String> rules = new LinkedHashSet<>();
-        List<Piece> pieces = new ArrayList<>();
+        List<GroundBasisPiece> pieces = new ArrayList<>();
         boolean any = false;
         double from = 0;
         for (Stretch stretch : stretches) {
@@ -81,7 +81,7 @@ public record GroundBasis(double mapped, double inferred, double written, double
             if (kind == Kind.INFERRED && origin != null) {
                 rules.addAll(origin.inferred().keySet());
             }
-            pieces.add(Piece.of(stretch, from, kind));
+            pieces.add(GroundBasisPiece.of(stretch, from, kind));
             from += stretch.length();
         }
         return !any ? null : new GroundBasis(lengths[Kind.MAPPED.ordinal()], lengths[Kind.INFERRED.ordinal()], lengths[Kind.WRITTEN.ordinal()],

@@ -49,11 +49,11 @@ public final class ImpactTask {
     private final ShippedRules shipped = ShippedRules.load();
 
     /** A course with the day it is ridden on, and the file it is called by. */
-    private record Outing(String name, Course course, Event event) {
+    private record CourseDay(String name, Course course, Event event) {
     }
 
     /** A rider, and all rules for that rider under either sheet. */
-    private record Ridden(String name, Rider rider, DroolsRules before, DroolsRules after) {
+    private record RiderRules(String name, Rider rider, DroolsRules before, DroolsRules after) {
     }
 
     private ImpactTask(Workspace workspace) {
@@ -77,11 +77,11 @@ public final class ImpactTask {
         ImpactTask impact = new ImpactTask(workspace);
         List<Sheet> was = impact.sheet(before);
         List<Sheet> is = impact.sheet(after);
-        List<Outing> outings = impact.outings(courses, events);
-        List<Ridden> roster = impact.roster(riders, was, is);
+        List<CourseDay> outings = impact.outings(courses, events);
+        List<RiderRules> roster = impact.roster(riders, was, is);
         workspace.stopOrWarn(impact.faults);
-        List<Impact.Named> library = outings.stream().map(outing -> new Impact.Named(outing.name(), kinds(outing.course()))).toList();
-        List<Impact.Named> team = roster.stream().map(ridden -> new Impact.Named(ridden.name(), kinds(ridden.rider()))).toList();
+        List<Impact.ChangedRule> library = outings.stream().map(outing -> new Impact.ChangedRule(outing.name(), kinds(outing.course()))).toList();
+        List<Impact.ChangedRule> team = roster.stream().map(ridden -> new Impact.ChangedRule(ridden.name(), kinds(ridden.rider()))).toList();
         Impact all = Impact.of(was, is, library, team, impact.differences(outings, roster, was, is, progress));
         return only == null ? all : all.on(only);
     }
@@ -115,8 +115,8 @@ public final class ImpactTask {
         return sheet == null ? List.of() : List.of(sheet);
     }
 
-    private List<Outing> outings(String courses, String events) {
-        List<Outing> out = new ArrayList<>();
+    private List<CourseDay> outings(String courses, String events) {
+        List<CourseDay> out = new ArrayList<>();
         Path shippedEvents = home == null || courses != null ? null : home.resolve(SHIPPED_EVENTS);
         Path days = events == null ? shippedEvents : inputs.path(events);
         for (YamlFolder.Found found : courses == null ? shippedCourses() : files("--courses", courses)) {
@@ -124,7 +124,7 @@ public final class ImpactTask {
             Event event = event(days, events == null ? SHIPPED_EVENTS : events, found.name());
             ConsistencyCheck.check(course, event, faults);
             if (course != null && event != null) {
-                out.add(new Outing(found.name(), course, event));
+                out.add(new CourseDay(found.name(), course, event));
             }
         }
         if (events != null) {
@@ -151,18 +151,18 @@ public final class ImpactTask {
         return folder == null ? List.of() : YamlFolder.files(option, folder, typed, faults);
     }
 
-    private List<Ridden> roster(String riders, List<Sheet> was, List<Sheet> is) {
+    private List<RiderRules> roster(String riders, List<Sheet> was, List<Sheet> is) {
         DroolsRules before = rules(List.of(), was);
         DroolsRules after = rules(List.of(), is);
         if (riders == null) {
-            return List.of(new Ridden("", Rider.UNKNOWN, before, after));
+            return List.of(new RiderRules("", Rider.UNKNOWN, before, after));
         }
-        List<Ridden> out = new ArrayList<>();
+        List<RiderRules> out = new ArrayList<>();
         for (RosterFolder.Member member : RosterFolder.read(inputs, riders, faults)) {
             Rider rider = member.rider();
             String name = member.name();
             List<Row> own = SheetReader.rider(rider.constraints(), rider.file(), faults);
-            out.add(own.isEmpty() ? new Ridden(name, rider, before, after) : new Ridden(name, rider, rules(own, was), rules(own, is)));
+            out.add(own.isEmpty() ? new RiderRules(name, rider, before, after) : new RiderRules(name, rider, rules(own, was), rules(own, is)));
         }
         return out;
     }
@@ -173,20 +173,20 @@ public final class ImpactTask {
     }
 
     /** Course by course, rider by rider; on as many cores as there are, in the same order whatever their number. */
-    private List<Impact.Difference> differences(List<Outing> outings, List<Ridden> roster, List<Sheet> was, List<Sheet> is, Progress progress) {
+    private List<Impact.ImpactDifference> differences(List<CourseDay> outings, List<RiderRules> roster, List<Sheet> was, List<Sheet> is, Progress progress) {
         AtomicInteger done = new AtomicInteger();
         int all = outings.size() * roster.size();
         List<Bike> bikes = outings.stream().map(outing -> outing.event().bike() == null ? Bike.UNKNOWN
                 : BikeReader.read(outing.event().file(), outing.event().bike(), faults)).toList();
         return IntStream.range(0, all).parallel().mapToObj(i -> {
-            Outing outing = outings.get(i / roster.size());
-            Ridden ridden = roster.get(i % roster.size());
+            CourseDay outing = outings.get(i / roster.size());
+            RiderRules ridden = roster.get(i % roster.size());
             RideInput ride = new RideInput(outing.course(), ridden.rider(), outing.event(),
                     Survey.bike(ridden.rider().bike(), bikes.get(i / roster.size())));
             Demands atHand = ride.atHand();
             Map<String, Demands> known = new HashMap<>();
             Function<String, Demands> on = kind -> known.computeIfAbsent(kind, ride::on);
-            Impact.Difference out = Impact.between(new Impact.Ride(outing.name(), ridden.name()),
+            Impact.ImpactDifference out = Impact.between(new Impact.ImpactRide(outing.name(), ridden.name()),
                     side(was, CallMaker.call(ridden.before(), atHand, on)), side(is, CallMaker.call(ridden.after(), atHand, on)));
             progress.at(done.incrementAndGet(), all);
             return out;

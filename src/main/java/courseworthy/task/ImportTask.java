@@ -57,7 +57,7 @@ public final class ImportTask {
         NewProfile profile = NewProfile.at(workspace, typed);
         Course course = inputs.course(order.track(), null, order.map());
         workspace.stopOrWarn(faults);
-        ProfileEdits.Merged merged = order.from() == null ? new ProfileEdits.Merged(course.stretches(), List.of()) : null;
+        ProfileEdits.MergedProfile merged = order.from() == null ? new ProfileEdits.MergedProfile(course.stretches(), List.of()) : null;
         ProfileReader.Profile old = order.from() == null ? null : older(order.from(), course, faults);
         workspace.stopOrWarn(faults);
         if (old != null) {
@@ -91,10 +91,10 @@ public final class ImportTask {
         return stretches.stream().map(each -> each.over(each.length() * length / total, each.ascent(), each.descent())).toList();
     }
 
-    private ImportResult write(Order order, Path source, Course course, ProfileReader.Profile old, ProfileEdits.Merged merged,
+    private ImportResult write(Order order, Path source, Course course, ProfileReader.Profile old, ProfileEdits.MergedProfile merged,
             NewProfile profile) {
         Course edited = named(course, old, merged.stretches());
-        NewProfile.Written written = profile.write(edited, source, order.track(), header(order, edited.notes()));
+        NewProfile.ProfileFile written = profile.write(edited, source, order.track(), header(order, edited.notes()));
         return new ImportResult(typed, written.track(), written.copied(), CourseSummary.of(edited), edited.stretches().size(), order.from(), merged.changes());
     }
 

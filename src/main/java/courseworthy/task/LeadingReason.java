@@ -3,7 +3,7 @@ package courseworthy.task;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +28,7 @@ public record LeadingReason(List<Decision> decisions, Claim claim) {
         for (Decision decision : decisions) {
             Claim leading = leading(decision);
             if (leading != null) {
-                String rule = leading.author().rule();
+                String rule = leading.origin().rule();
                 led.computeIfAbsent(rule, key -> new ArrayList<>()).add(decision);
                 claims.putIfAbsent(rule, leading);
             }
@@ -63,7 +63,7 @@ public record LeadingReason(List<Decision> decisions, Claim claim) {
     private static Claim nearest(Decision decision) {
         Claim out = null;
         for (Claim claim : decision.value() == null ? List.<Claim>of() : decision.taken()) {
-            boolean votes = claim.verb() == Verb.PREFER && (out == null || claim.author().rank() == out.author().rank());
+            boolean votes = claim.verb() == Verb.PREFER && (out == null || claim.origin().rank() == out.origin().rank());
             out = votes && (out == null || apart(decision, claim) < apart(decision, out)) ? claim : out;
         }
         return out;
@@ -75,7 +75,7 @@ public record LeadingReason(List<Decision> decisions, Claim claim) {
 
     /** Whether a preference that lost lies where the bound does not let the value go. */
     private static boolean moves(Decision decision, Claim bound) {
-        return decision.lost().stream().map(Lost::claim).anyMatch(lost -> lost.verb() == Verb.PREFER
+        return decision.lost().stream().map(LosingClaim::claim).anyMatch(lost -> lost.verb() == Verb.PREFER
                 && (bound.verb() == Verb.AT_LEAST ? lost.value() < bound.value() : bound.verb() == Verb.AT_MOST && lost.value() > bound.value()));
     }
 

@@ -2,7 +2,7 @@ package courseworthy.task;
 
 import courseworthy.call.CloseThreshold;
 import courseworthy.call.Firmness;
-import courseworthy.call.Firmness.Evidence;
+import courseworthy.call.Firmness.EvidenceGrade;
 import courseworthy.claim.Force;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Assumptions;
@@ -127,8 +127,8 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
     }
 
     private int weight() {
-        boolean noAdvice = firmness.evidence() == Evidence.NONE && decision().lost().isEmpty();
-        boolean mild = !firmness.carriers().isEmpty() && firmness.carriers().stream().allMatch(claim -> claim.author().force() == Force.MAY);
+        boolean noAdvice = firmness.evidence() == EvidenceGrade.NONE && decision().lost().isEmpty();
+        boolean mild = !firmness.carriers().isEmpty() && firmness.carriers().stream().allMatch(claim -> claim.origin().force() == Force.MAY);
         int word = switch (firmness.grade().level()) {
             case FIRM -> 0;
             case FAIR -> FAIR;

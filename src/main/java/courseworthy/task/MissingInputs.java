@@ -36,7 +36,7 @@ public record MissingInputs(InputPlace place, List<String> keys, int rules) {
                 InputKeys input = input(measure);
                 if (!input.keys().isEmpty()) {
                     keys.computeIfAbsent(input.place(), place -> new HashSet<>()).addAll(input.keys());
-                    rules.computeIfAbsent(input.place(), place -> new HashSet<>()).add(rule.author().rule());
+                    rules.computeIfAbsent(input.place(), place -> new HashSet<>()).add(rule.origin().rule());
                 }
             }
         }

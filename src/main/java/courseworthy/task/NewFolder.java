@@ -32,7 +32,7 @@ final class NewFolder {
     }
 
     /** Puts files into a folder. */
-    interface Filling {
+    interface FolderWriter {
         void into(Path folder) throws IOException;
     }
 
@@ -43,7 +43,7 @@ final class NewFolder {
      * @throws BadInput   where there is something already, or where it may not be written
      * @throws OutputFailure where writing fails; nothing is then left
      */
-    static void write(Path folder, String typed, Filling filling) {
+    static void write(Path folder, String typed, FolderWriter filling) {
         write(folder, typed, filling, null);
     }
 
@@ -72,7 +72,7 @@ final class NewFolder {
      *
      * @param manifest names the files, and lets the next run replace it; null where nothing may be
      */
-    static void write(Path folder, String typed, Filling filling, PageManifest manifest) {
+    static void write(Path folder, String typed, FolderWriter filling, PageManifest manifest) {
         try {
             boolean there = isFolder(folder, typed);
             Path whole = there ? folder.toRealPath() : folder.toAbsolutePath().normalize();
@@ -91,7 +91,7 @@ final class NewFolder {
     }
 
     /** A signal to end, such as Ctrl-C, waits until all is in place: it is a matter of milliseconds. */
-    private static void write(Path aside, Path folder, boolean there, String typed, Filling filling, PageManifest manifest) throws IOException {
+    private static void write(Path aside, Path folder, boolean there, String typed, FolderWriter filling, PageManifest manifest) throws IOException {
         Object whole = new Object();
         Thread waiting = new Thread(() -> {
             synchronized (whole) {

@@ -32,7 +32,7 @@ final class NewProfile {
      * @param track  the track, seen from the profile's folder; empty where there is none
      * @param copied whether the track was put there
      */
-    record Written(String track, boolean copied) {
+    record ProfileFile(String track, boolean copied) {
     }
 
     /** @param typed null where it was not given */
@@ -56,7 +56,7 @@ final class NewProfile {
      * @param shown  the track as the user typed it
      * @param header lines of comment
      */
-    Written write(Course course, Path source, String shown, List<String> header) {
+    ProfileFile write(Course course, Path source, String shown, List<String> header) {
         boolean raised = source != null && course.track().elevation() == Track.Elevation.FROM_TILES;
         String track = source == null ? "" : raised ? null : trackName(source);
         Path copy = raised ? raisedTrack() : track == null ? copyOf(source) : null;
@@ -73,7 +73,7 @@ final class NewProfile {
             }
             throw failed;
         }
-        return new Written(named, copies);
+        return new ProfileFile(named, copies);
     }
 
     /** The track's path seen from the profile's folder, or null where it lies elsewhere. */

@@ -53,7 +53,7 @@ public final class PagesTask {
         for (Sheet sheet : sheets) {
             readCases(sheet, faults);
             for (Row row : sheet.rows()) {
-                rows.put(row.author().rule(), row);
+                rows.put(row.origin().rule(), row);
             }
         }
         faults.throwIfAny();
@@ -74,7 +74,7 @@ public final class PagesTask {
     private List<RulePage> rules(Map<String, Row> rows) {
         List<RulePage> out = new ArrayList<>();
         for (RuleEntry rule : RulesTask.of(null)) {
-            Row row = rows.get(rule.author().rule());
+            Row row = rows.get(rule.origin().rule());
             out.add(row == null ? new RulePage(rule, List.of(), List.of(), List.of(), List.of(), List.of())
                     : new RulePage(rule, measures(row), topics(row), sentences(row, true), sentences(row, false), written(row)));
         }
@@ -94,8 +94,8 @@ public final class PagesTask {
     }
 
     private List<String> sentences(Row row, boolean fires) {
-        String file = NewSheetTask.casesOf(row.author().where().file());
-        String id = row.author().rule().substring(row.author().rule().indexOf('/') + 1);
+        String file = NewSheetTask.casesOf(row.origin().where().file());
+        String id = row.origin().rule().substring(row.origin().rule().indexOf('/') + 1);
         List<String> out = new ArrayList<>();
         if (row.condition().parts().isEmpty()) {
             return fires ? List.of("always") : List.of();
@@ -110,7 +110,7 @@ public final class PagesTask {
 
     /** The lines of a row in its sheet: from the item of the list that it is to the next item, blank line or comment. */
     private List<String> written(Row row) {
-        SourceLocation where = row.author().where();
+        SourceLocation where = row.origin().where();
         List<String> lines = sheets.computeIfAbsent(where.file(), this::lines);
         List<String> out = new ArrayList<>();
         for (int i = where.line() - 1; i < lines.size(); i++) {

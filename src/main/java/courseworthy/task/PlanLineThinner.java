@@ -1,6 +1,6 @@
 package courseworthy.task;
 
-import courseworthy.task.CourseMap.Place;
+import courseworthy.task.CourseMap.MapPoint;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -16,7 +16,7 @@ final class PlanLineThinner {
     }
 
     /** @param tolerance m */
-    static List<Place> thinned(List<Place> line, double tolerance) {
+    static List<MapPoint> thinned(List<MapPoint> line, double tolerance) {
         boolean[] stays = new boolean[line.size()];
         stays[0] = true;
         stays[line.size() - 1] = true;
@@ -31,7 +31,7 @@ final class PlanLineThinner {
                 open.push(new int[] {furthest, ends[1]});
             }
         }
-        List<Place> out = new ArrayList<>();
+        List<MapPoint> out = new ArrayList<>();
         for (int i = 0; i < stays.length; i++) {
             if (stays[i]) {
                 out.add(line.get(i));
@@ -40,7 +40,7 @@ final class PlanLineThinner {
         return out;
     }
 
-    private static int furthest(List<Place> line, int from, int to, double tolerance) {
+    private static int furthest(List<MapPoint> line, int from, int to, double tolerance) {
         double most = tolerance;
         int out = 0;
         for (int i = from + 1; i < to; i++) {
@@ -54,7 +54,7 @@ final class PlanLineThinner {
     }
 
     /** From a point to the nearest of a straight piece. */
-    private static double distance(Place point, Place from, Place to) {
+    private static double distance(MapPoint point, MapPoint from, MapPoint to) {
         double east = to.east() - from.east();
         double north = to.north() - from.north();
         double square = east * east + north * north;

@@ -1,8 +1,8 @@
 package courseworthy.task;
 
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.checklist.ChecklistSchedule;
-import courseworthy.checklist.ChecklistSchedule.Slot;
+import courseworthy.checklist.ChecklistSchedule.ScheduledSection;
 import courseworthy.claim.Deadline;
 import courseworthy.event.Event;
 import courseworthy.worth.PlanB;
@@ -20,7 +20,7 @@ import java.util.List;
  * @param waits       what has to be left alone for hours, the earliest first
  * @param lastMoments when work has to start if the forecast turns, the earliest first; without turns that change nothing
  */
-public record Preparation(LocalDateTime start, List<Sitting> sittings, List<Wait> waits, List<LastMoment> lastMoments) {
+public record Preparation(LocalDateTime start, List<WorkSession> sittings, List<WaitingTime> waits, List<SwitchDeadline> lastMoments) {
 
     public Preparation {
         sittings = List.copyOf(sittings);
@@ -37,7 +37,7 @@ public record Preparation(LocalDateTime start, List<Sitting> sittings, List<Wait
      * @param items    how many things there are to do
      * @param critical on how many of them safety hangs
      */
-    public record Sitting(String when, double from, double to, int items, int critical) {
+    public record WorkSession(String when, double from, double to, int items, int critical) {
     }
 
     /**
@@ -48,7 +48,7 @@ public record Preparation(LocalDateTime start, List<Sitting> sittings, List<Wait
      * @param from when the work on it is done, s
      * @param to   when it is ready, s
      */
-    public record Wait(String part, String what, double from, double to) {
+    public record WaitingTime(String part, String what, double from, double to) {
     }
 
     /**
@@ -58,13 +58,13 @@ public record Preparation(LocalDateTime start, List<Sitting> sittings, List<Wait
      * @param changes how many decisions change then
      * @param at      s
      */
-    public record LastMoment(String turns, int changes, double at) {
+    public record SwitchDeadline(String turns, int changes, double at) {
     }
 
     /** The longest of some waits, of equals the first. */
-    public static Wait longest(List<Wait> waits) {
-        Wait out = waits.get(0);
-        for (Wait each : waits) {
+    public static WaitingTime longest(List<WaitingTime> waits) {
+        WaitingTime out = waits.get(0);
+        for (WaitingTime each : waits) {
             out = each.to() - each.from() > out.to() - out.from() ? each : out;
         }
         return out;
@@ -77,15 +77,15 @@ public record Preparation(LocalDateTime start, List<Sitting> sittings, List<Wait
             return null;
         }
         ChecklistSchedule schedule = calendar.schedule();
-        List<Sitting> sittings = new ArrayList<>();
-        List<Wait> waits = new ArrayList<>();
-        for (Slot slot : schedule.slots()) {
+        List<WorkSession> sittings = new ArrayList<>();
+        List<WaitingTime> waits = new ArrayList<>();
+        for (ScheduledSection slot : schedule.slots()) {
             if (slot.section().due() != Deadline.AFTER_THE_RACE) {
                 double to = seconds(schedule.start(), slot.to());
-                List<Item> items = slot.section().items();
-                sittings.add(new Sitting(slot.section().when(), seconds(schedule.start(), slot.from()), to, items.size(),
-                        (int) items.stream().filter(Item::critical).count()));
-                items.stream().filter(each -> each.needs() > 0).forEach(each -> waits.add(new Wait(each.part(), each.what(), to, to + each.needs())));
+                List<ChecklistItem> items = slot.section().items();
+                sittings.add(new WorkSession(slot.section().when(), seconds(schedule.start(), slot.from()), to, items.size(),
+                        (int) items.stream().filter(ChecklistItem::critical).count()));
+                items.stream().filter(each -> each.needs() > 0).forEach(each -> waits.add(new WaitingTime(each.part(), each.what(), to, to + each.needs())));
             }
         }
         return new Preparation(schedule.start(), sittings, waits, lastMoments(brief.outlook().otherwise()));
@@ -95,14 +95,14 @@ public record Preparation(LocalDateTime start, List<Sitting> sittings, List<Wait
         return Duration.between(start, at).toSeconds();
     }
 
-    private static List<LastMoment> lastMoments(List<PlanB> otherwise) {
-        List<LastMoment> out = new ArrayList<>();
+    private static List<SwitchDeadline> lastMoments(List<PlanB> otherwise) {
+        List<SwitchDeadline> out = new ArrayList<>();
         for (PlanB other : otherwise) {
             if (other.workStarts() != null) {
-                out.add(new LastMoment(other.turns(), other.lines().size(), other.workStarts()));
+                out.add(new SwitchDeadline(other.turns(), other.lines().size(), other.workStarts()));
             }
         }
-        out.sort(Comparator.comparingDouble(LastMoment::at));
+        out.sort(Comparator.comparingDouble(SwitchDeadline::at));
         return out;
     }
 }

@@ -9,8 +9,8 @@ import courseworthy.wear.ServiceJobCheck;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.RideLog;
 import courseworthy.workshop.RideLog.Puncture;
-import courseworthy.workshop.RideLog.Ride;
-import courseworthy.workshop.RideLog.Source;
+import courseworthy.workshop.RideLog.LoggedRide;
+import courseworthy.workshop.RideLog.LogSource;
 import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.Workshop;
 import java.io.IOException;
@@ -37,7 +37,7 @@ final class RideLogFiles {
 
     private final RideLog log;
     private final Faults faults;
-    private final List<Ride> rides = new ArrayList<>();
+    private final List<LoggedRide> rides = new ArrayList<>();
     private final List<Puncture> punctures = new ArrayList<>();
 
     private RideLogFiles(RideLog log, Faults faults) {
@@ -62,7 +62,7 @@ final class RideLogFiles {
         RideLog before = workshop.log() == null ? new RideLog("", OPTION, path, List.of(), List.of(), List.of(), List.of(), List.of(), List.of()) : workshop.log();
         RideLogFiles files = new RideLogFiles(new RideLog("", OPTION, path, List.of(), List.of(), List.of(), List.of(), List.of(), List.of()), faults);
         String bike = bike(workshop, recorded, faults);
-        Source source = new Source("recordings", recorded.typed(), null, new RideLog.Conditions(bike == null ? "" : bike, null, null, List.of()), 0);
+        LogSource source = new LogSource("recordings", recorded.typed(), null, new RideLog.Conditions(bike == null ? "" : bike, null, null, List.of()), 0);
         try {
             if (Files.exists(path)) {
                 files.recordings(source, path);
@@ -94,7 +94,7 @@ final class RideLogFiles {
         return recorded.bike();
     }
 
-    private void source(Source source) {
+    private void source(LogSource source) {
         Path path = log.folder().resolve(source.path());
         try {
             if (!Files.exists(path)) {
@@ -111,7 +111,7 @@ final class RideLogFiles {
         }
     }
 
-    private void refuse(Source source, String why, String mend) {
+    private void refuse(LogSource source, String why, String mend) {
         String expected = source.key().equals("debrief") ? "a debrief beside the log or below it" : "a folder of recordings (GPX), or one, beside the log or below it";
         if (log.file().equals(OPTION)) {
             faults.add(OPTION, 0, "", "\"" + source.path() + "\"" + why, "a recorded ride (GPX), or a folder of them", mend);
@@ -124,12 +124,12 @@ final class RideLogFiles {
         return log.file().substring(0, log.file().lastIndexOf('/') + 1) + name;
     }
 
-    private void debrief(Source source, Path path) {
-        DebriefReader.Pair pair = DebriefReader.read(path, typed(source.path()), faults);
+    private void debrief(LogSource source, Path path) {
+        DebriefReader.DebriefPair pair = DebriefReader.read(path, typed(source.path()), faults);
         if (pair != null && pair.debrief().hours() == null) {
             refuse(source, ", which gives no hours", "Add \"hours: 4:12 h\" to the debrief.");
         } else if (pair != null) {
-            rides.add(new Ride(source.date(), source.date(), pair.debrief().hours(), null, source.on().goingOr(pair.debrief().weather().going())));
+            rides.add(new LoggedRide(source.date(), source.date(), pair.debrief().hours(), null, source.on().goingOr(pair.debrief().weather().going())));
             for (String each : pair.debrief().repairs()) {
                 String kind = RideLogReader.REPAIRS.get(each);
                 punctures.addAll(kind.isEmpty() ? List.of() : List.of(new Puncture(source.date(), source.on().bike(), kind)));
@@ -137,7 +137,7 @@ final class RideLogFiles {
         }
     }
 
-    private void recordings(Source source, Path path) throws IOException {
+    private void recordings(LogSource source, Path path) throws IOException {
         List<Path> files = new ArrayList<>(List.of(path));
         if (Files.isDirectory(path)) {
             try (Stream<Path> all = Files.list(path)) {
@@ -157,14 +157,14 @@ final class RideLogFiles {
         }
     }
 
-    private void recording(Source source, Path file, String shown) {
+    private void recording(LogSource source, Path file, String shown) {
         RecordedRide recorded = RecordedRide.read(file, shown, faults);
         if (recorded == null) {
             return;
         }
         double hours = 0;
         double length = 0;
-        for (RecordedRide.Run run : recorded.runs()) {
+        for (RecordedRide.RecordedRun run : recorded.runs()) {
             for (int i = 1; i < run.size(); i++) {
                 double metres = GeodesicDistance.metres(run.lat()[i - 1], run.lon()[i - 1], run.lat()[i], run.lon()[i]);
                 double seconds = run.seconds()[i] - run.seconds()[i - 1];
@@ -175,6 +175,6 @@ final class RideLogFiles {
             }
         }
         LocalDate day = Instant.ofEpochSecond((long) recorded.runs().get(0).seconds()[0]).atZone(ZoneOffset.UTC).toLocalDate();
-        rides.add(new Ride(day, day, hours, length, source.on()));
+        rides.add(new LoggedRide(day, day, hours, length, source.on()));
     }
 }

@@ -8,7 +8,7 @@ import courseworthy.wear.RideUse;
 import courseworthy.wear.ServiceWork;
 import courseworthy.wear.UpkeepPlan;
 import courseworthy.wear.UpkeepPlanner;
-import courseworthy.wear.UpkeepPlanner.Change;
+import courseworthy.wear.UpkeepPlanner.TyreChange;
 import courseworthy.wear.WorkTime;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.PartKind;
@@ -74,14 +74,14 @@ final class RideUpkeep {
     }
 
     /** The wheels that get another tyre for a ride. */
-    static List<Change> changes(Build build, LocalDate date) {
+    static List<TyreChange> changes(Build build, LocalDate date) {
         Map<MountingPlace, String> inPlace = new EnumMap<>(MountingPlace.class);
         build.parts().forEach(each -> inPlace.put(each.place(), each.part().name()));
-        List<Change> out = new ArrayList<>();
+        List<TyreChange> out = new ArrayList<>();
         for (Build.Swap swap : build.swaps()) {
             String wheel = swap.place().kind() == PartKind.TYRE ? inPlace.get(swap.place().host()) : null;
             if (wheel != null && swap.on() != null) {
-                out.add(new Change(date, wheel));
+                out.add(new TyreChange(date, wheel));
             }
         }
         return out;

@@ -68,7 +68,7 @@ final class RosterCoverage {
             }
         }
         for (Row row : sheet.rows()) {
-            if (!courses.isEmpty() && !coverage.applied.contains(row.author().rule())) {
+            if (!courses.isEmpty() && !coverage.applied.contains(row.origin().rule())) {
                 out.add(coverage.silent(row, courses.size()));
             }
         }
@@ -90,10 +90,10 @@ final class RosterCoverage {
         Bike bike = event.bike() == null ? Bike.UNKNOWN : BikeReader.read(name, event.bike(), new Faults());
         Call call = CallMaker.call(rules, new RideInput(course, member.rider(), event, Survey.bike(member.rider().bike(), bike)));
         for (Decision decision : call.decisions()) {
-            decision.taken().forEach(claim -> applied.add(claim.author().rule()));
-            decision.lost().forEach(lost -> applied.add(lost.claim().author().rule()));
+            decision.taken().forEach(claim -> applied.add(claim.origin().rule()));
+            decision.lost().forEach(lost -> applied.add(lost.claim().origin().rule()));
         }
-        ChecklistMaker.listed(call).forEach(task -> applied.add(task.author().rule()));
+        ChecklistMaker.listed(call).forEach(task -> applied.add(task.origin().rule()));
     }
 
     private Finding silent(Row row, int courses) {
@@ -120,6 +120,6 @@ final class RosterCoverage {
     }
 
     private static Finding finding(Row row, Kind kind, String text, String mend) {
-        return new Finding(kind, List.of(row.author()), "", text, mend, 0, "", Witness.NONE);
+        return new Finding(kind, List.of(row.origin()), "", text, mend, 0, "", Witness.NONE);
     }
 }

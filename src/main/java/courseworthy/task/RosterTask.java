@@ -34,11 +34,11 @@ public final class RosterTask {
     private final Workspace workspace;
     private final String folder;
     private final ShippedRules shipped = ShippedRules.load();
-    private final List<Starter> starters = new ArrayList<>();
+    private final List<RosterRider> starters = new ArrayList<>();
     private final List<Sheet> sheets = new ArrayList<>();
 
     /** A rider with all that the recommendation is made from. */
-    private record Starter(String name, RideInput ride, DroolsRules rules) {
+    private record RosterRider(String name, RideInput ride, DroolsRules rules) {
     }
 
     private RosterTask(Workspace workspace, String folder) {
@@ -73,7 +73,7 @@ public final class RosterTask {
             List<Row> own = SheetReader.rider(each.rider().constraints(), each.rider().file(), faults);
             DroolsRules rules = own.isEmpty() ? shared : rules(own, faults);
             if (!faults.stop()) {
-                starters.add(new Starter(each.name(), new RideInput(course, each.rider(), event, Survey.bike(each.rider().bike(), ofEvent)), rules));
+                starters.add(new RosterRider(each.name(), new RideInput(course, each.rider(), event, Survey.bike(each.rider().bike(), ofEvent)), rules));
             }
         }
     }
@@ -95,7 +95,7 @@ public final class RosterTask {
 
     /** The riders' names as they are shown, each another, in the order of the roster. */
     public List<String> names() {
-        return starters.stream().map(Starter::name).toList();
+        return starters.stream().map(RosterRider::name).toList();
     }
 
     /**
@@ -121,7 +121,7 @@ public final class RosterTask {
     }
 
     /** @param whole else without what to set, the day's plan and what changes if the forecast turns */
-    private Brief brief(Starter starter, boolean whole) {
+    private Brief brief(RosterRider starter, boolean whole) {
         RideInput ride = starter.ride();
         Call call = CallMaker.call(starter.rules(), ride);
         if (!whole) {
@@ -129,7 +129,7 @@ public final class RosterTask {
                     ChecklistMaker.of(call, ride.event(), null), DayOutlook.NONE, null, null, sheets);
         }
         WorthCalculator worths = new WorthCalculator(call, Sensitivity.of(call.demands()));
-        BriefTask.Called called = new BriefTask.Called(starter.rules(), call, ride, worths, null);
+        BriefTask.CallContext called = new BriefTask.CallContext(starter.rules(), call, ride, worths, null);
         return BriefTask.of(new Workspace(workspace.home(), warning -> { }), called, null, null, sheets);
     }
 }

@@ -7,10 +7,10 @@ import java.util.Set;
 /**
  * A shipped rule as a list shows it.
  *
- * @param author the rule, why it says so, and where it is written
+ * @param origin the rule, why it says so, and where it is written
  * @param says   what it says, each with its topic: {@code fork travel: at least 120 mm}; may be empty
  * @param topics the topics it is about
  * @param does   what it puts on the checklist, else empty
  */
-public record RuleEntry(RuleOrigin author, List<String> says, Set<String> topics, String does) {
+public record RuleEntry(RuleOrigin origin, List<String> says, Set<String> topics, String does) {
 }

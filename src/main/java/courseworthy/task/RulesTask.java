@@ -43,7 +43,7 @@ public final class RulesTask {
         fit.authors().forEach((id, author) -> out.add(new RuleEntry(author, List.of("whether parts go together: " + FitRules.joined(id)),
                 new LinkedHashSet<>(fit.topics().get(id)), "")));
         out.removeIf(rule -> topic != null && !rule.topics().contains(topic));
-        out.sort(Comparator.comparing(rule -> rule.author().rule()));
+        out.sort(Comparator.comparing(rule -> rule.origin().rule()));
         return out;
     }
 
@@ -53,6 +53,6 @@ public final class RulesTask {
             says.add(saying.topic().name() + ": " + saying.text());
         }
         String does = row.task() == null ? "" : row.task().due().words() + ", " + row.task().what();
-        return new RuleEntry(row.author(), says, new LinkedHashSet<>(row.topics()), does);
+        return new RuleEntry(row.origin(), says, new LinkedHashSet<>(row.topics()), does);
     }
 }

@@ -45,7 +45,7 @@ public final class ScoutAnswerTask {
         for (GroundAnswer answer : found) {
             answered = answer.on(answered);
         }
-        NewProfile.Written written = profile.write(answered, track(workspace, request.course(), course), request.course(),
+        NewProfile.ProfileFile written = profile.write(answered, track(workspace, request.course(), course), request.course(),
                 List.of("Taken from " + ProfileNames.of(List.of(request.course())) + ", with what was found on the course."));
         return new ScoutAnswerResult(to, written.track(), written.copied(), answers, CourseSummary.of(answered));
     }

@@ -10,7 +10,7 @@ import courseworthy.event.Event;
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonFile;
 import courseworthy.event.StageRace;
-import courseworthy.event.SeasonFile.Named;
+import courseworthy.event.SeasonFile.FileValue;
 import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
@@ -56,14 +56,14 @@ final class SeasonFileReader {
     }
 
     /** A reader of one kind of file. */
-    private interface Reader<T> {
+    private interface SourceReader<T> {
         T read(Path path, String shown, Faults faults);
     }
 
     /** With its log, that of its own file or the one that a rider names; null where it cannot be used. */
     Workshop workshop(Starter starter) {
         Workshop workshop = read("workshop", starter.workshop(), FileKind.WORKSHOP, (path, typed, own) -> RideLogFiles.read(WorkshopReader.read(path, typed, own), own));
-        Named named = logOf(starter);
+        FileValue named = logOf(starter);
         if (workshop == null || named == null) {
             return workshop;
         }
@@ -76,8 +76,8 @@ final class SeasonFileReader {
     }
 
     /** The log that any rider names for the same workshop; null where none does. */
-    private Named logOf(Starter starter) {
-        Named out = null;
+    private FileValue logOf(Starter starter) {
+        FileValue out = null;
         for (Starter each : season.starters()) {
             boolean same = each.log() != null && each.workshop().text().equals(starter.workshop().text());
             if (same && out != null && !out.text().equals(each.log().text())) {
@@ -89,23 +89,23 @@ final class SeasonFileReader {
     }
 
     /** Null where it cannot be used. */
-    Rider rider(Named named) {
+    Rider rider(FileValue named) {
         return named == null ? Rider.UNKNOWN : read("rider", named, FileKind.RIDER, SharedRider::readWithFolder);
     }
 
     /** Null where it cannot be used. */
-    Event event(Named named) {
+    Event event(FileValue named) {
         return named == null ? Event.UNKNOWN : read("event", named, FileKind.EVENT, EventReader::read);
     }
 
     /** A file of the folder, or a shipped course; null where it cannot be used. */
-    Course course(Named named, Named ground, List<Named> map, Named elevation) {
+    Course course(FileValue named, FileValue ground, List<FileValue> map, FileValue elevation) {
         if (named == null) {
             return null;
         }
         AssumedGround assumed = ground == null ? null : new AssumedGround("ground", ground.text(), season.file(), ground.line());
         List<Path> extracts = new ArrayList<>();
-        for (Named each : map) {
+        for (FileValue each : map) {
             Path file = file("map", each);
             if (file == null) {
                 return null;
@@ -139,25 +139,25 @@ final class SeasonFileReader {
         RequestReader inputs = new RequestReader(home, faults);
         Path here = path(entry.course().text());
         Path asked = Files.isRegularFile(here) ? here : inputs.shippedFile(entry.course().text());
-        return new StageFiles(inputs, faults).stageOn(race, asked, entry.course().text(), entry.date(), new StageFiles.Place(season.file(), entry.course().line(), "course"),
-                new StageFiles.Place(season.file(), entry.line(), "date"));
+        return new StageFiles(inputs, faults).stageOn(race, asked, entry.course().text(), entry.date(), new StageFiles.KeyLocation(season.file(), entry.course().line(), "course"),
+                new StageFiles.KeyLocation(season.file(), entry.line(), "date"));
     }
 
     /** The course of a stage of a race. */
-    Course course(Event race, StageRace.Stage stage) {
+    Course course(Event race, StageRace.RaceStage stage) {
         return once("stage", race.file() + "\n" + stage.course(), () -> new StageFiles(new RequestReader(home, faults), faults).course(race, stage, new CourseSources(null, null, null)));
     }
 
     /** Says which sheets are no files of the folder. */
-    void sheets(List<Named> named) {
+    void sheets(List<FileValue> named) {
         named.forEach(each -> once("sheets", each.text(), () -> file("sheets", each)));
     }
 
-    private <T> T read(String key, Named named, FileKind kind, Reader<T> reader) {
+    private <T> T read(String key, FileValue named, FileKind kind, SourceReader<T> reader) {
         return named == null ? null : read(key, named, named.text(), kind, reader);
     }
 
-    private <T> T read(String key, Named named, String asked, FileKind kind, Reader<T> reader) {
+    private <T> T read(String key, FileValue named, String asked, FileKind kind, SourceReader<T> reader) {
         return once(key, asked, () -> {
             Path path = file(key, named);
             Faults own = new Faults();
@@ -182,7 +182,7 @@ final class SeasonFileReader {
     }
 
     /** A file of the folder; null with a fault where there is none, or a link leads out of it. */
-    private Path file(String key, Named named) {
+    private Path file(String key, FileValue named) {
         Path path = path(named.text());
         try {
             if (!Files.isRegularFile(path)) {
@@ -199,7 +199,7 @@ final class SeasonFileReader {
     }
 
     /** A folder below this one; null with a fault where there is none, or a link leads out of it. */
-    private Path folder(Named named) {
+    private Path folder(FileValue named) {
         Path path = path(named.text());
         try {
             if (Files.isDirectory(path) && path.toRealPath().startsWith(folder.toRealPath())) {
@@ -221,7 +221,7 @@ final class SeasonFileReader {
         }
     }
 
-    private void refuse(String key, Named named, String why, String expected, String mend) {
+    private void refuse(String key, FileValue named, String why, String expected, String mend) {
         faults.add(season.file(), named.line(), key, "\"" + named.text() + "\"" + why, expected, mend);
     }
 }

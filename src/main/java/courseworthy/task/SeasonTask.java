@@ -6,7 +6,7 @@ import courseworthy.build.Outing;
 import courseworthy.build.Recommendation;
 import courseworthy.build.SeasonPlan;
 import courseworthy.build.SeasonPlanner;
-import courseworthy.build.SeasonPlanner.Result;
+import courseworthy.build.SeasonPlanner.PlannedSeason;
 import courseworthy.build.SeasonPlanner.Terms;
 import courseworthy.build.SeasonWork;
 import courseworthy.call.Call;
@@ -83,10 +83,10 @@ public final class SeasonTask {
     /** Events without a time of the start. */
     private final Map<Entry, Event> timeless = new LinkedHashMap<>();
     /** By the file of the workshop, in the order of riders. */
-    private final Map<String, List<Planned>> planned = new LinkedHashMap<>();
+    private final Map<String, List<PlannedStart>> planned = new LinkedHashMap<>();
 
     /** A start as read. */
-    private record Planned(int order, Starter starter, Rider rider, Event event, Course course, Bike bike, Start start, DroolsRules rules) {
+    private record PlannedStart(int order, Starter starter, Rider rider, Event event, Course course, Bike bike, Start start, DroolsRules rules) {
 
         RideInput ride() {
             return new RideInput(course, rider, event, bike);
@@ -185,7 +185,7 @@ public final class SeasonTask {
         for (Entry entry : file.events()) {
             Event event = event(files, file, entry);
             if (event != null && event.isStageRace() && entry.course() == null) {
-                for (StageRace.Stage stage : stages(event, entry)) {
+                for (StageRace.RaceStage stage : stages(event, entry)) {
                     day(files, entry, stage.day().with(entry.role(), null), files.course(event, stage), days);
                 }
             } else if (event != null && entry.course() == null) {
@@ -197,13 +197,13 @@ public final class SeasonTask {
     }
 
     /** The stages of a race, all of which are ridden; the first with the journey of the entry. */
-    private List<StageRace.Stage> stages(Event race, Entry entry) {
+    private List<StageRace.RaceStage> stages(Event race, Entry entry) {
         if (entry.date() != null || entry.ground() != null || !entry.map().isEmpty() || entry.elevation() != null) {
             faults.add(file.file(), entry.line(), entry.date() != null ? "date" : "ground", "this beside an event with stages", "the course of one stage beside it, or the event alone",
                     "Leave it out: the stages have their own days and courses.");
         }
-        List<StageRace.Stage> out = new ArrayList<>(race.plan().race().stages());
-        out.replaceAll(each -> each.day().plan().race().number() > 1 ? each : new StageRace.Stage(each.course(), each.day().with(entry.travel()), each.line()));
+        List<StageRace.RaceStage> out = new ArrayList<>(race.plan().race().stages());
+        out.replaceAll(each -> each.day().plan().race().number() > 1 ? each : new StageRace.RaceStage(each.course(), each.day().with(entry.travel()), each.line()));
         return out;
     }
 
@@ -281,13 +281,13 @@ public final class SeasonTask {
             return;
         }
         DroolsRules own = rules(starter, rider);
-        List<Planned> to = planned.get(starter.workshop().text());
-        to.add(new Planned(order(), starter, rider.named(starter.name()), event, course, Survey.bike(rider.bike(), fromEvent), start, own));
+        List<PlannedStart> to = planned.get(starter.workshop().text());
+        to.add(new PlannedStart(order(), starter, rider.named(starter.name()), event, course, Survey.bike(rider.bike(), fromEvent), start, own));
     }
 
     private int order() {
         int sum = 0;
-        for (List<Planned> each : planned.values()) {
+        for (List<PlannedStart> each : planned.values()) {
             sum += each.size();
         }
         return sum;
@@ -354,7 +354,7 @@ public final class SeasonTask {
      *
      * @param briefs takes a brief of each ride as soon as it is made, several at a time and in any order, and need not keep it; null where none is wanted
      */
-    public SeasonPlan work(Progress progress, BiConsumer<SeasonPlan.Ride, Brief> briefs) {
+    public SeasonPlan work(Progress progress, BiConsumer<SeasonPlan.PlannedRide, Brief> briefs) {
         Terms terms = new Terms(file.hours(), file.back(), file.minuteWorth());
         FitRules fit = FitRules.load();
         int all = Math.max(1, order() * (briefs == null ? 1 : 2));
@@ -380,15 +380,15 @@ public final class SeasonTask {
     }
 
     /** What came of the starts of one workshop. */
-    private record Outcome(Result result, UpkeepPlan upkeep) {
+    private record Outcome(PlannedSeason result, UpkeepPlan upkeep) {
     }
 
-    private Outcome plan(Workshop workshop, List<Planned> starts, Terms terms, FitRules fit, BiConsumer<SeasonPlan.Ride, Brief> briefs,
+    private Outcome plan(Workshop workshop, List<PlannedStart> starts, Terms terms, FitRules fit, BiConsumer<SeasonPlan.PlannedRide, Brief> briefs,
             Runnable eachDone) {
         List<Outing> outings = outings(starts);
-        Result result = SeasonPlanner.of(workshop, outings, terms, fit, eachDone);
-        for (SeasonPlan.Ride ride : briefs == null ? List.<SeasonPlan.Ride>of() : result.rides()) {
-            Planned start = starts.stream().filter(each -> each.order() == ride.order()).findFirst().orElseThrow();
+        PlannedSeason result = SeasonPlanner.of(workshop, outings, terms, fit, eachDone);
+        for (SeasonPlan.PlannedRide ride : briefs == null ? List.<SeasonPlan.PlannedRide>of() : result.rides()) {
+            PlannedStart start = starts.stream().filter(each -> each.order() == ride.order()).findFirst().orElseThrow();
             Outing outing = outings.stream().filter(each -> each.order() == ride.order()).findFirst().orElseThrow();
             briefs.accept(ride, brief(start, outing, result.open().get(ride.order()), fit, ride.build()));
             eachDone.run();
@@ -397,8 +397,8 @@ public final class SeasonTask {
     }
 
     /** What a forecast that turns would change is in it; warnings on that are those of a brief made alone. */
-    private Brief brief(Planned start, Outing outing, Workshop open, FitRules fit, Build build) {
-        BriefTask.Called called = new BriefTask.Called(start.rules(), outing.recommended().call(), start.ride(), outing.recommended().worths(), open);
+    private Brief brief(PlannedStart start, Outing outing, Workshop open, FitRules fit, Build build) {
+        BriefTask.CallContext called = new BriefTask.CallContext(start.rules(), outing.recommended().call(), start.ride(), outing.recommended().worths(), open);
         return BriefTask.of(new Workspace(home, warning -> { }), called, fit, build, inForce.get(start.starter().name()));
     }
 
@@ -408,10 +408,10 @@ public final class SeasonTask {
         return thread;
     }
 
-    private static List<Outing> outings(List<Planned> starts) {
+    private static List<Outing> outings(List<PlannedStart> starts) {
         List<Outing> out = new ArrayList<>();
-        Map<Planned, StageSetUp> settled = settled(starts);
-        for (Planned each : starts) {
+        Map<PlannedStart, StageSetUp> settled = settled(starts);
+        for (PlannedStart each : starts) {
             RideInput ride = each.ride();
             Call call = settled.containsKey(each) ? settled.get(each).days().get(each.stage() - 1).settled() : CallMaker.call(each.rules(), ride);
             WorthCalculator worths = new WorthCalculator(call, Sensitivity.of(call.demands()));
@@ -426,18 +426,18 @@ public final class SeasonTask {
     }
 
     /** The set-up of a race of those who ride all its stages. */
-    private static Map<Planned, StageSetUp> settled(List<Planned> starts) {
-        Map<String, List<Planned>> races = new LinkedHashMap<>();
-        for (Planned each : starts) {
+    private static Map<PlannedStart, StageSetUp> settled(List<PlannedStart> starts) {
+        Map<String, List<PlannedStart>> races = new LinkedHashMap<>();
+        for (PlannedStart each : starts) {
             if (each.event().plan().race() != null) {
                 races.computeIfAbsent(each.starter().name() + "\n" + each.event().file(), race -> new ArrayList<>()).add(each);
             }
         }
-        Map<Planned, StageSetUp> out = new LinkedHashMap<>();
-        for (List<Planned> each : races.values()) {
+        Map<PlannedStart, StageSetUp> out = new LinkedHashMap<>();
+        for (List<PlannedStart> each : races.values()) {
             StageRace race = each.get(0).event().plan().race();
             if (each.size() == race.stages().size()) {
-                StageSetUp setUp = StageSettler.of(each.get(0).rules(), race, each.stream().map(Planned::ride).toList());
+                StageSetUp setUp = StageSettler.of(each.get(0).rules(), race, each.stream().map(PlannedStart::ride).toList());
                 each.forEach(start -> out.put(start, setUp));
             }
         }
@@ -463,21 +463,21 @@ public final class SeasonTask {
     }
 
     private SeasonPlan joined(List<Outcome> outcomes) {
-        List<Result> results = outcomes.stream().map(Outcome::result).toList();
+        List<PlannedSeason> results = outcomes.stream().map(Outcome::result).toList();
         UpkeepPlan upkeep = UpkeepPlan.of(outcomes.stream().map(Outcome::upkeep).toList());
-        List<SeasonPlan.Ride> rides = new ArrayList<>();
-        List<SeasonPlan.Clash> clashes = new ArrayList<>();
+        List<SeasonPlan.PlannedRide> rides = new ArrayList<>();
+        List<SeasonPlan.PartClash> clashes = new ArrayList<>();
         List<SeasonPlan.Wish> wishes = new ArrayList<>();
-        List<SeasonWork.Job> jobs = new ArrayList<>();
-        for (Result each : results) {
+        List<SeasonWork.SeasonJob> jobs = new ArrayList<>();
+        for (PlannedSeason each : results) {
             rides.addAll(each.rides());
             clashes.addAll(each.clashes());
             wishes.addAll(each.wishes());
             jobs.addAll(each.jobs());
         }
-        rides.sort(Comparator.comparing(SeasonPlan.Ride::date).thenComparing(SeasonPlan.Ride::order));
-        clashes.sort(Comparator.comparing(SeasonPlan.Clash::date));
-        jobs.sort(Comparator.comparing(SeasonWork.Job::date));
+        rides.sort(Comparator.comparing(SeasonPlan.PlannedRide::date).thenComparing(SeasonPlan.PlannedRide::order));
+        clashes.sort(Comparator.comparing(SeasonPlan.PartClash::date));
+        jobs.sort(Comparator.comparing(SeasonWork.SeasonJob::date));
         SeasonWork work = new SeasonWork(file.hours() == null ? WorkHours.ASSUMED : file.hours(), file.hours() != null, jobs, upkeep);
         wishes.sort(SeasonPlan.Wish.byWorth());
         return new SeasonPlan(file.name(), file.currency(), file.minuteWorth(), file.back(), inForce, attribution(), rides, clashes, wishes, work);

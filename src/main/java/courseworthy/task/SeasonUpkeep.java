@@ -1,13 +1,13 @@
 package courseworthy.task;
 
 import courseworthy.build.Outing;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonPlanner;
 import courseworthy.event.WorkHours;
 import courseworthy.wear.RideUse;
 import courseworthy.wear.UpkeepPlan;
 import courseworthy.wear.UpkeepPlanner;
-import courseworthy.wear.UpkeepPlanner.Change;
+import courseworthy.wear.UpkeepPlanner.TyreChange;
 import courseworthy.wear.WorkTime;
 import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
@@ -27,15 +27,15 @@ final class SeasonUpkeep {
      * @param result  what came of them
      * @param hours   the time for work on each evening
      */
-    static UpkeepPlan of(Workshop workshop, List<Outing> outings, SeasonPlanner.Result result, WorkHours hours) {
-        List<Ride> rides = result.rides();
+    static UpkeepPlan of(Workshop workshop, List<Outing> outings, SeasonPlanner.PlannedSeason result, WorkHours hours) {
+        List<PlannedRide> rides = result.rides();
         if (workshop.log() == null || rides.isEmpty()) {
             return UpkeepPlan.NONE;
         }
         List<RideUse> uses = new ArrayList<>();
-        List<Change> changes = new ArrayList<>();
+        List<TyreChange> changes = new ArrayList<>();
         LocalDate until = rides.get(0).date();
-        for (Ride ride : rides) {
+        for (PlannedRide ride : rides) {
             Outing outing = outings.stream().filter(each -> each.order() == ride.order()).findFirst().orElseThrow();
             RideUse use = RideUpkeep.use(outing.recommended().call(), ride.build(), ride.date(), ride.event());
             if (use != null) {
@@ -48,10 +48,10 @@ final class SeasonUpkeep {
     }
 
     /** What each evening has beside the work for starts and the way back: nothing on the evening of packing, nor until the bike is home. */
-    private static WorkTime time(SeasonPlanner.Result result, WorkHours hours) {
+    private static WorkTime time(SeasonPlanner.PlannedSeason result, WorkHours hours) {
         Map<LocalDate, Integer> taken = new HashMap<>();
         result.jobs().forEach(each -> taken.merge(each.date(), each.end(), Math::max));
-        for (Ride ride : result.rides()) {
+        for (PlannedRide ride : result.rides()) {
             for (LocalDate day = ride.day().departure().minusDays(1); !day.isAfter(ride.day().home()); day = day.plusDays(1)) {
                 taken.put(day, hours.most());
             }

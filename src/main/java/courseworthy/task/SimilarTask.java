@@ -1,7 +1,7 @@
 package courseworthy.task;
 
 import courseworthy.debrief.DebriefReader;
-import courseworthy.debrief.DebriefReader.Pair;
+import courseworthy.debrief.DebriefReader.DebriefPair;
 import courseworthy.debrief.DebriefResult;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Progress;
@@ -60,7 +60,7 @@ public final class SimilarTask {
             Path file = folder.resolve(name);
             if (name.endsWith(".yaml") && FileKind.DEBRIEF.words().equals(FileKind.ofFile(file))) {
                 Faults own = new Faults();
-                Pair pair = DebriefReader.read(file, shown + name, own);
+                DebriefPair pair = DebriefReader.read(file, shown + name, own);
                 if (pair == null) {
                     CourseLibrary.leaveOut(own, "The debrief is left out.", faults);
                 } else {

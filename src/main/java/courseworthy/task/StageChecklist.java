@@ -5,7 +5,7 @@ import courseworthy.build.BuildCall;
 import courseworthy.build.RaceBuild;
 import courseworthy.call.Call;
 import courseworthy.checklist.Checklist;
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.checklist.ChecklistMaker;
 import courseworthy.checklist.RaceChecklistMaker;
 import courseworthy.checklist.RaceChecklistMaker.Extra;
@@ -85,7 +85,7 @@ final class StageChecklist {
 
     private static Call with(Call call, Map<Topic, Decision> decisions) {
         return new Call(call.demands(), call.decisions().stream().map(each -> each.value() == null ? each : decisions.getOrDefault(each.topic(), each)).toList(),
-                call.tasks(), call.couldNotTell());
+                call.tasks(), call.undetermined());
     }
 
     /** Whether the build says already that a part is worn or due. */
@@ -93,14 +93,14 @@ final class StageChecklist {
         return builds.stream().flatMap(build -> build.build().wear().stream()).anyMatch(line -> line.startsWith(each.part().name() + " "));
     }
 
-    private static Item due(Outlook each, String before) {
+    private static ChecklistItem due(Outlook each, String before) {
         String what = each.interval().job() + ": " + each.part().name();
         String lead = before.isEmpty() ? Character.toUpperCase(what.charAt(0)) + what.substring(1) : before + what;
         return check(lead, "Done, or measured and found good for the rest of the race", "By the least that it lasts it may not last the race.",
                 each.interval().work().safety(), each.interval().work().minutes());
     }
 
-    private Item change(EveningChange change, String before) {
+    private ChecklistItem change(EveningChange change, String before) {
         List<String> to = new ArrayList<>();
         for (Map.Entry<Topic, Long> each : change.to().entrySet()) {
             to.add(each.getKey().name() + " " + setUp.text(each.getKey(), each.getValue()));
@@ -108,7 +108,7 @@ final class StageChecklist {
         return check(before + "change " + change.work().word(), "Mounted: " + String.join(", ", to), "It saves more on the road than it takes in the evening.", false, change.minutes());
     }
 
-    private static Item check(String what, String find, String because, boolean critical, double minutes) {
-        return new Item(what, find, because, critical, RACE, "", null, minutes);
+    private static ChecklistItem check(String what, String find, String because, boolean critical, double minutes) {
+        return new ChecklistItem(what, find, because, critical, RACE, "", null, minutes);
     }
 }

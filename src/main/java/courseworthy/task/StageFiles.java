@@ -4,7 +4,7 @@ import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
 import courseworthy.course.CourseSources;
 import courseworthy.event.Event;
-import courseworthy.event.StageRace.Stage;
+import courseworthy.event.StageRace.RaceStage;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import java.io.IOException;
@@ -26,7 +26,7 @@ final class StageFiles {
     }
 
     /** The course of a stage; null with a fault where there is none. */
-    Course course(Event race, Stage stage, CourseSources sources) {
+    Course course(Event race, RaceStage stage, CourseSources sources) {
         Path file = file(race, stage);
         if (file == null) {
             String near = Spelling.didYouMean(stage.course(), inputs.names());
@@ -37,17 +37,17 @@ final class StageFiles {
         return CourseReader.with(file, shown(race, stage, file), sources, faults);
     }
 
-    private String shown(Event race, Stage stage, Path file) {
+    private String shown(Event race, RaceStage stage, Path file) {
         Path beside = beside(race, stage);
         return beside != null && Files.isRegularFile(beside) ? beside.toString() : RequestReader.shippedName(file);
     }
 
-    private Path file(Event race, Stage stage) {
+    private Path file(Event race, RaceStage stage) {
         Path beside = beside(race, stage);
         return beside != null && Files.isRegularFile(beside) ? beside : stage.course().contains("/") ? null : inputs.shippedFile(stage.course());
     }
 
-    private static Path beside(Event race, Stage stage) {
+    private static Path beside(Event race, RaceStage stage) {
         try {
             return Path.of(race.file()).resolveSibling(stage.course()).normalize();
         } catch (InvalidPathException e) {
@@ -62,11 +62,11 @@ final class StageFiles {
      * @param date  of the stage, which tells stages on one course apart, and replaces the day of one alone; null where it is not asked for
      */
     Event stageOn(Event race, String typed, LocalDate date) {
-        return stageOn(race, inputs.path(typed) == null ? null : inputs.fileOf(typed), typed, date, new Place("--event", 0, ""), new Place("--date", 0, ""));
+        return stageOn(race, inputs.path(typed) == null ? null : inputs.fileOf(typed), typed, date, new KeyLocation("--event", 0, ""), new KeyLocation("--date", 0, ""));
     }
 
     /** Where faults are said. */
-    record Place(String file, int line, String key) {
+    record KeyLocation(String file, int line, String key) {
     }
 
     /**
@@ -76,9 +76,9 @@ final class StageFiles {
      * @param event where the event is named
      * @param day   where its day is, or should be
      */
-    Event stageOn(Event race, Path asked, String typed, LocalDate date, Place event, Place day) {
-        List<Stage> on = race.plan().race().stages().stream().filter(each -> isSame(file(race, each), asked) || isNamed(each, asked)).toList();
-        List<Stage> stages = on.stream().filter(each -> date == null || date.equals(each.day().date())).toList();
+    Event stageOn(Event race, Path asked, String typed, LocalDate date, KeyLocation event, KeyLocation day) {
+        List<RaceStage> on = race.plan().race().stages().stream().filter(each -> isSame(file(race, each), asked) || isNamed(each, asked)).toList();
+        List<RaceStage> stages = on.stream().filter(each -> date == null || date.equals(each.day().date())).toList();
         if (stages.size() == 1) {
             return stages.get(0).day();
         }
@@ -87,7 +87,7 @@ final class StageFiles {
         }
         if (on.isEmpty()) {
             faults.add(event.file(), event.line(), event.key(), "a race whose stages are on other courses than " + typed,
-                    "the course of one of its stages: " + String.join(", ", race.plan().race().stages().stream().map(Stage::course).distinct().toList()),
+                    "the course of one of its stages: " + String.join(", ", race.plan().race().stages().stream().map(RaceStage::course).distinct().toList()),
                     "The whole race: \"courseworthy stages " + race.file() + "\".");
         } else {
             faults.add(day.file(), day.line(), day.key(), date == null ? "nothing, and " + on.size() + " stages on this course" : "no stage on this course on " + date,
@@ -97,7 +97,7 @@ final class StageFiles {
     }
 
     /** A shipped course by its name, wherever the file that bears it lies. */
-    private static boolean isNamed(Stage stage, Path asked) {
+    private static boolean isNamed(RaceStage stage, Path asked) {
         return asked != null && asked.getFileName().toString().equals(stage.course() + ".yaml");
     }
 

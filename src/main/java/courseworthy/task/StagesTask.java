@@ -10,7 +10,7 @@ import courseworthy.demand.RideInput;
 import courseworthy.demand.Survey;
 import courseworthy.engine.DroolsRules;
 import courseworthy.event.Event;
-import courseworthy.event.StageRace.Stage;
+import courseworthy.event.StageRace.RaceStage;
 import courseworthy.fit.FitRules;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
@@ -84,7 +84,7 @@ public final class StagesTask {
             left = build == null ? left : without(left, build);
             build = task.build(setUp.daysOn(bike), left).build();
         }
-        BriefTask.Called called = new BriefTask.Called(task.rules, day.settled(), day.ride(), day.worths(), left);
+        BriefTask.CallContext called = new BriefTask.CallContext(task.rules, day.settled(), day.ride(), day.worths(), left);
         return BriefTask.of(workspace, called, task.fit, build, task.sheets);
     }
 
@@ -98,7 +98,7 @@ public final class StagesTask {
         Bike fromEvent = event == null || event.bike() == null ? Bike.UNKNOWN : BikeReader.read(event.file(), event.bike(), faults);
         StageFiles files = new StageFiles(inputs, faults);
         List<RideInput> rides = new ArrayList<>();
-        for (Stage stage : event == null ? List.<Stage>of() : event.plan().race().stages()) {
+        for (RaceStage stage : event == null ? List.<RaceStage>of() : event.plan().race().stages()) {
             Event day = stage.day().with(request.role(), null).onItsOwn();
             Course course = files.course(event, stage, inputs.sources(request.ground(), request.map()));
             ConsistencyCheck.check(course, day, faults);

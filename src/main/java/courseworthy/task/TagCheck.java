@@ -54,9 +54,9 @@ final class TagCheck {
     }
 
     private static void collect(Condition condition, SortedSet<String> asked) {
-        if (condition instanceof Condition.OfParts group) {
+        if (condition instanceof Condition.PartsCondition group) {
             group.parts().forEach(each -> collect(each, asked));
-        } else if (condition instanceof Condition.OnOccasion asks && asks.test() instanceof OccasionCondition.Tags tags) {
+        } else if (condition instanceof Condition.OccasionTest asks && asks.test() instanceof OccasionCondition.Tags tags) {
             asked.addAll(tags.tags());
         }
     }

@@ -54,7 +54,7 @@ public final class TestTask {
     private final ShippedRules shipped = ShippedRules.load();
     private final Map<String, Row> rows = new LinkedHashMap<>();
     private final Map<Row, List<Touch>> touches = new LinkedHashMap<>();
-    private final List<CaseResults.Failed> failed = new ArrayList<>();
+    private final List<CaseResults.FailedCase> failed = new ArrayList<>();
     private Sheet sheet;
     private List<Sheet> others = List.of();
     private DroolsRules shared;
@@ -111,10 +111,10 @@ public final class TestTask {
         }
         Rulebook book = Rulebook.of(shipped.sheets(), List.of(), all(), faults);
         known = new TreeSet<>();
-        book.rows().forEach(row -> known.add(row.author().rule()));
+        book.rows().forEach(row -> known.add(row.origin().rule()));
         book.leftOut().forEach(gone -> known.add(gone.rule()));
         for (Row row : sheet.rows()) {
-            rows.put(row.author().rule(), row);
+            rows.put(row.origin().rule(), row);
             touches.put(row, new ArrayList<>());
         }
     }
@@ -155,7 +155,7 @@ public final class TestTask {
 
     private void mustHaveItsRow(RuleCase one) {
         if (row(one.rule()) == null) {
-            List<String> ids = sheet.rows().stream().map(row -> row.author().rule().substring(sheet.title().length() + 1)).toList();
+            List<String> ids = sheet.rows().stream().map(row -> row.origin().rule().substring(sheet.title().length() + 1)).toList();
             faults.add(one.where().file(), one.where().line(), "rule", "\"" + one.rule() + "\"", "the id of a row of " + sheet.file(),
                     Spelling.didYouMean(one.rule(), ids));
         }
@@ -164,7 +164,7 @@ public final class TestTask {
     private void tryRow(RuleCase one) {
         Row row = row(one.rule());
         touches.get(row).add(Touch.of(one));
-        CaseResults.Failed outcome = CaseRunner.failed(row, one);
+        CaseResults.FailedCase outcome = CaseRunner.failed(row, one);
         if (outcome != null) {
             failed.add(outcome);
         }
@@ -213,7 +213,7 @@ public final class TestTask {
     }
 
     /** The qualified id of a rule that a case names. */
-    private String rule(CallCase.Named named, CallCase one) {
+    private String rule(CallCase.RuleReference named, CallCase one) {
         String id = rows.containsKey(sheet.title() + "/" + named.rule()) ? sheet.title() + "/" + named.rule() : named.rule();
         if (!known.contains(id) && !id.startsWith("rider/")) {
             faults.add(one.where().file(), named.line(), "call", "\"" + named.rule() + "\"", "the id of a row of " + sheet.file()
@@ -233,7 +233,7 @@ public final class TestTask {
         ready.one().fires().forEach(named -> spoken(rule(named, ready.one()), true, spoke, end, differences));
         ready.one().silent().forEach(named -> spoken(rule(named, ready.one()), false, spoke, end, differences));
         if (!differences.isEmpty()) {
-            failed.add(new CaseResults.Failed(ready.one().where(), "", ready.one().sentence(), differences));
+            failed.add(new CaseResults.FailedCase(ready.one().where(), "", ready.one().sentence(), differences));
         }
     }
 
@@ -241,14 +241,14 @@ public final class TestTask {
         Set<String> out = new TreeSet<>();
         for (Decision decision : call.decisions()) {
             for (Claim claim : decision.taken()) {
-                out.add(claim.author().rule());
+                out.add(claim.origin().rule());
             }
-            for (Decision.Lost lost : decision.lost()) {
-                out.add(lost.claim().author().rule());
+            for (Decision.LosingClaim lost : decision.lost()) {
+                out.add(lost.claim().origin().rule());
             }
         }
         for (Task task : call.tasks()) {
-            out.add(task.author().rule());
+            out.add(task.origin().rule());
         }
         return out;
     }
@@ -263,7 +263,7 @@ public final class TestTask {
         return new Situation(call.demands().values(), settled, call.demands().stretches(), call.demands().occasion());
     }
 
-    private static void expect(Decision decision, CallCase.Expected expected, List<String> differences) {
+    private static void expect(Decision decision, CallCase.ExpectedValue expected, List<String> differences) {
         boolean met = expected.test() == null ? decision.status() == Status.NOT_APPLICABLE : expected.met(decision.value());
         if (!met) {
             differences.add(decision.topic().name() + ": found " + decision.text() + ", expected " + expected.written());
@@ -292,8 +292,8 @@ public final class TestTask {
         }
     }
 
-    private List<CaseResults.Missing> missing() {
-        List<CaseResults.Missing> out = new ArrayList<>();
+    private List<CaseResults.MissingCase> missing() {
+        List<CaseResults.MissingCase> out = new ArrayList<>();
         touches.forEach((row, all) -> out.addAll(CaseRunner.missing(row, all)));
         return out;
     }

@@ -67,7 +67,7 @@ public final class WhyTask {
      */
     public WhyResult of(Brief brief, Long not, String rule) {
         mustBeInForce(brief, rule);
-        RuleTrace hearing = rule == null ? null : hearing(rule);
+        RuleTrace hearing = rule == null ? null : trace(rule);
         if (not != null && not.equals(call.on(topic).value())) {
             throw refused("--not", "\"" + topic.text(not) + "\", which is the decision", "a value that was not chosen", "");
         }
@@ -84,7 +84,7 @@ public final class WhyTask {
         RuleTrace hearing = Explainer.task(rules, call, rule);
         if (hearing == null) {
             List<String> known = new ArrayList<>();
-            rules.rows().stream().filter(row -> row.task() != null).forEach(row -> known.add(row.author().rule()));
+            rules.rows().stream().filter(row -> row.task() != null).forEach(row -> known.add(row.origin().rule()));
             String near = Spelling.didYouMean(rule, known);
             throw refused("--rule", RequestReader.quoted(rule), "the id of a rule that has something to do", near.isEmpty() ? mend(rule, known,
                     "'courseworthy rules' lists the shipped ones.") : near);
@@ -103,7 +103,7 @@ public final class WhyTask {
         }
     }
 
-    private RuleTrace hearing(String id) {
+    private RuleTrace trace(String id) {
         List<String> known = why.rulesOnTopic();
         if (!known.contains(id)) {
             String near = Spelling.didYouMean(id, known);

@@ -67,21 +67,21 @@ public enum RuleValue {
 
     /** In the base unit of its dimension. */
     public double inBase() {
-        return Packed.VALUES[ordinal()];
+        return PackedValues.VALUES[ordinal()];
     }
 
     /** As the rules write it, {@code 5 bar}. */
     public String text() {
-        return Packed.TEXTS.get(written);
+        return PackedValues.TEXTS.get(written);
     }
 
     /** Read when first asked for: the code that packs them knows them by name alone. */
-    private static final class Packed {
+    private static final class PackedValues {
 
         static final Map<String, String> TEXTS = texts();
         static final double[] VALUES = values();
 
-        private Packed() {
+        private PackedValues() {
         }
 
         private static Map<String, String> texts() {

@@ -8,7 +8,7 @@ import java.util.Map;
  * @param byGoing for dry, damp and wet
  * @param mud     where the whole way is mud
  */
-public record DirtFactors(Map<String, Bounds> byGoing, Bounds mud) {
+public record DirtFactors(Map<String, IntervalBounds> byGoing, IntervalBounds mud) {
 
     private static final String DRY = "dry";
     private static final String DAMP = "damp";
@@ -24,11 +24,11 @@ public record DirtFactors(Map<String, Bounds> byGoing, Bounds mud) {
      * @param share of the way in mud; null for none
      * @param felt  share of it that a part feels
      */
-    Bounds on(String going, Double share, double felt) {
+    IntervalBounds on(String going, Double share, double felt) {
         double low = byGoing.get(going == null ? DRY : going).low();
         double high = byGoing.get(going == null ? DAMP : going).high();
         double muddy = share == null ? 0 : share;
-        return new Bounds(felt(low * muddied(mud.low(), muddy), felt), felt(high * muddied(mud.high(), muddy), felt));
+        return new IntervalBounds(felt(low * muddied(mud.low(), muddy), felt), felt(high * muddied(mud.high(), muddy), felt));
     }
 
     private static double muddied(double factor, double share) {

@@ -9,7 +9,7 @@ import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.wear.ServiceInterval.Every;
 import courseworthy.wear.ServiceInterval.Gauge;
-import courseworthy.wear.ServiceInterval.Work;
+import courseworthy.wear.ServiceInterval.ServiceJob;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.PartKind;
@@ -62,7 +62,7 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
                 out.putIfAbsent(row.job(), row);
             }
         }
-        for (Part.Interval stated : part.intervals()) {
+        for (Part.StatedInterval stated : part.intervals()) {
             ServiceInterval row = out.getOrDefault(stated.job(), unknown(part.kind(), stated.job()));
             out.put(stated.job(), row.stated(stated));
         }
@@ -113,7 +113,7 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
     }
 
     private static ServiceInterval unknown(PartKind kind, String job) {
-        return new ServiceInterval("", kind, job, Map.of(), new Every(null, null, null), 1, null, new Work(UNKNOWN_JOB, null, 0, false, false, false, List.of()), true, "");
+        return new ServiceInterval("", kind, job, Map.of(), new Every(null, null, null), 1, null, new ServiceJob(UNKNOWN_JOB, null, 0, false, false, false, List.of()), true, "");
     }
 
     private static IntervalTable read() {
@@ -146,11 +146,11 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
     }
 
     private static DirtFactors dirt(FieldReader from) {
-        Map<String, Bounds> byGoing = new HashMap<>();
+        Map<String, IntervalBounds> byGoing = new HashMap<>();
         for (String going : GOINGS) {
             byGoing.put(going, bounds(from, going, Dimension.NUMBER));
         }
-        Bounds mud = bounds(from, "mud", Dimension.NUMBER);
+        IntervalBounds mud = bounds(from, "mud", Dimension.NUMBER);
         from.done();
         return new DirtFactors(byGoing, mud);
     }
@@ -169,7 +169,7 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
         boolean safety = Boolean.TRUE.equals(from.yesNo("safety"));
         boolean seen = Boolean.TRUE.equals(from.yesNo("seen"));
         boolean rests = Boolean.TRUE.equals(from.yesNo("rests"));
-        Work work = new Work(minutes == null ? 0 : (int) Math.round(minutes.inBase() / MINUTE), takes, amount == null ? 1 : amount.inBase(), safety,
+        ServiceJob work = new ServiceJob(minutes == null ? 0 : (int) Math.round(minutes.inBase() / MINUTE), takes, amount == null ? 1 : amount.inBase(), safety,
                 seen, rests, from.texts("resets"));
         String because = from.line("because", LONGEST);
         from.done();
@@ -201,7 +201,7 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
     }
 
     /** Two figures in a list, the lower first; null where the key is absent. */
-    private static Bounds bounds(FieldReader from, String key, Dimension dimension) {
+    private static IntervalBounds bounds(FieldReader from, String key, Dimension dimension) {
         List<Node> items = from.items(key);
         if (items.size() != 2) {
             if (!items.isEmpty()) {
@@ -211,6 +211,6 @@ public record IntervalTable(DirtFactors dirt, List<ServiceInterval> rows) {
         }
         Amount low = from.amount(key, (Node.Scalar) items.get(0), dimension);
         Amount high = from.amount(key, (Node.Scalar) items.get(1), dimension);
-        return low == null || high == null ? null : new Bounds(low.inBase(), high.inBase());
+        return low == null || high == null ? null : new IntervalBounds(low.inBase(), high.inBase());
     }
 }

@@ -5,7 +5,7 @@ import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.RideLog;
 import courseworthy.workshop.RideLog.Conditions;
-import courseworthy.workshop.RideLog.Ride;
+import courseworthy.workshop.RideLog.LoggedRide;
 import courseworthy.workshop.RideLog.Weekly;
 import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
@@ -36,7 +36,7 @@ final class RideUses {
     /** What was ridden, day by day. */
     List<RideUse> ridden() {
         List<RideUse> out = new ArrayList<>();
-        for (Ride ride : workshop.log().rides()) {
+        for (LoggedRide ride : workshop.log().rides()) {
             long days = ChronoUnit.DAYS.between(ride.from(), ride.to()) + 1;
             long step = 1 + (days - 1) / MOST_PIECES;
             for (long i = 0; i < days; i += step) {
@@ -73,7 +73,7 @@ final class RideUses {
             return List.of();
         }
         Map<Conditions, double[]> sums = new LinkedHashMap<>();
-        for (Ride ride : log.rides()) {
+        for (LoggedRide ride : log.rides()) {
             double[] sum = sums.computeIfAbsent(ride.on(), on -> new double[2]);
             sum[0] += ride.hours();
             sum[1] += ride.length() == null ? Double.NaN : ride.length();

@@ -25,7 +25,7 @@ record ServiceClock(ServiceInterval interval, ServiceStart start, DirtFactors di
     }
 
     /** Shares of an interval that are used up. */
-    private static final class Spent {
+    private static final class TimeSpent {
         /** At the least, as planned, and by distance. */
         private double low;
         private double due;
@@ -36,7 +36,7 @@ record ServiceClock(ServiceInterval interval, ServiceStart start, DirtFactors di
 
     /** @param uses of the part, by date; the first day of the plan is {@code from}: what was due before is due then */
     Due due(List<RideUse> uses, LocalDate from) {
-        Spent spent = begin();
+        TimeSpent spent = begin();
         LocalDate due = over(spent, true) ? from : null;
         LocalDate latest = over(spent, false) ? from : null;
         double hours = spent.hours;
@@ -59,8 +59,8 @@ record ServiceClock(ServiceInterval interval, ServiceStart start, DirtFactors di
         return new Due(byAge ? old : due, earlier(latest, age(false, from)), hours, dirty, byAge);
     }
 
-    private Spent begin() {
-        Spent out = new Spent();
+    private TimeSpent begin() {
+        TimeSpent out = new TimeSpent();
         out.hours = start.hours();
         if (start.used() != null) {
             out.low = start.used();
@@ -72,9 +72,9 @@ record ServiceClock(ServiceInterval interval, ServiceStart start, DirtFactors di
         return out;
     }
 
-    private void add(Spent spent, RideUse use) {
-        Bounds hours = interval.every().hours();
-        Bounds factor = dirt.on(use.going(), use.mud(), interval.dirt());
+    private void add(TimeSpent spent, RideUse use) {
+        IntervalBounds hours = interval.every().hours();
+        IntervalBounds factor = dirt.on(use.going(), use.mud(), interval.dirt());
         if (hours != null) {
             spent.low += use.hours().low() * factor.low() / hours.high();
             double ridden = interval.work().atTheEarliest() ? use.hours().high() : use.hours().mid();
@@ -88,17 +88,17 @@ record ServiceClock(ServiceInterval interval, ServiceStart start, DirtFactors di
     }
 
     /** The end that makes it due earliest, or the middle of a ratio. @param more whether more of it makes it due earlier */
-    private double planned(Bounds bounds, boolean more) {
+    private double planned(IntervalBounds bounds, boolean more) {
         return !interval.work().atTheEarliest() ? Math.sqrt(bounds.low() * bounds.high()) : more ? bounds.high() : bounds.low();
     }
 
-    private static boolean over(Spent spent, boolean early) {
+    private static boolean over(TimeSpent spent, boolean early) {
         return Math.max(early ? spent.due : spent.low, spent.length) >= 1 - 1e-9;
     }
 
     /** The day on which it falls due by its age, not before the plan begins; null where age does not count or is not known. */
     private LocalDate age(boolean early, LocalDate from) {
-        Bounds days = interval.every().days();
+        IntervalBounds days = interval.every().days();
         if (days == null || start.day() == null || start.used() != null) {
             return null;
         }

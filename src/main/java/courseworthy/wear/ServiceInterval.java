@@ -20,7 +20,7 @@ import java.util.Map;
  * @param stated  whether the manufacturer states it
  * @param because why
  */
-public record ServiceInterval(String id, PartKind part, String job, Map<String, List<String>> when, Every every, double dirt, Gauge gauge, Work work,
+public record ServiceInterval(String id, PartKind part, String job, Map<String, List<String>> when, Every every, double dirt, Gauge gauge, ServiceJob work,
         boolean stated, String because) {
 
     public ServiceInterval {
@@ -34,7 +34,7 @@ public record ServiceInterval(String id, PartKind part, String job, Map<String, 
      * @param length m; null for none
      * @param days   null for none
      */
-    public record Every(Bounds hours, Bounds length, Bounds days) {
+    public record Every(IntervalBounds hours, IntervalBounds length, IntervalBounds days) {
     }
 
     /**
@@ -69,8 +69,8 @@ public record ServiceInterval(String id, PartKind part, String job, Map<String, 
      * @param rests   whether it can be left half done from one evening to another
      * @param resets  other jobs on the part that are done with it
      */
-    public record Work(int minutes, String takes, double amount, boolean safety, boolean seen, boolean rests, List<String> resets) {
-        public Work {
+    public record ServiceJob(int minutes, String takes, double amount, boolean safety, boolean seen, boolean rests, List<String> resets) {
+        public ServiceJob {
             resets = List.copyOf(resets);
         }
 
@@ -102,12 +102,12 @@ public record ServiceInterval(String id, PartKind part, String job, Map<String, 
     }
 
     /** The same as often as the manufacturer has it done. */
-    ServiceInterval stated(Part.Interval by) {
+    ServiceInterval stated(Part.StatedInterval by) {
         Every every = new Every(exact(by.hours()), exact(by.length()), exact(by.days() == null ? null : Double.valueOf(by.days())));
         return new ServiceInterval("", part, by.job(), Map.of(), every, dirt, gauge, work, true, "The manufacturer states it.");
     }
 
-    private static Bounds exact(Double value) {
-        return value == null ? null : Bounds.exact(value);
+    private static IntervalBounds exact(Double value) {
+        return value == null ? null : IntervalBounds.exact(value);
     }
 }

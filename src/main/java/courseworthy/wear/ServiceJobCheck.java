@@ -28,7 +28,7 @@ public final class ServiceJobCheck {
         }
         for (Part part : workshop.parts()) {
             List<String> usual = IntervalTable.shipped().jobs(part.kind());
-            for (Part.Interval each : part.intervals()) {
+            for (Part.StatedInterval each : part.intervals()) {
                 String near = usual.contains(each.job()) ? "" : Spelling.didYouMean(each.job(), usual);
                 if (!near.isEmpty()) {
                     faults.add(Fault.warning(workshop.file(), part.line(), "intervals", "job \"" + each.job() + "\" of \"" + part + "\"", "a job of its own", near));
@@ -39,7 +39,7 @@ public final class ServiceJobCheck {
 
     private static List<String> jobs(Part part) {
         List<String> out = new ArrayList<>(IntervalTable.shipped().jobs(part.kind()));
-        part.intervals().stream().map(Part.Interval::job).filter(job -> !out.contains(job)).forEach(out::add);
+        part.intervals().stream().map(Part.StatedInterval::job).filter(job -> !out.contains(job)).forEach(out::add);
         if (!out.contains(ServiceStart.RENEW)) {
             out.add(ServiceStart.RENEW);
         }

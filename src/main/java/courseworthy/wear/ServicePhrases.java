@@ -70,11 +70,11 @@ final class ServicePhrases {
         return String.join(" or ", out);
     }
 
-    private static String days(Bounds days) {
+    private static String days(IntervalBounds days) {
         return range(days, 1, "days");
     }
 
-    private static String range(Bounds bounds, double unit, String symbol) {
+    private static String range(IntervalBounds bounds, double unit, String symbol) {
         long low = Math.round(bounds.low() / unit);
         long high = Math.round(bounds.high() / unit);
         return (low == high ? Long.toString(low) : low + " to " + high) + " " + symbol;

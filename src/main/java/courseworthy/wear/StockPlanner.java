@@ -32,7 +32,7 @@ final class StockPlanner {
      * @param day    on which it is needed
      * @param amount pieces, or L of a liquid
      */
-    record Need(LocalDate day, String kind, double amount, String bike, String part, String job) {
+    record StockNeed(LocalDate day, String kind, double amount, String bike, String part, String job) {
     }
 
     private static final class Lack {
@@ -56,13 +56,13 @@ final class StockPlanner {
     }
 
     /** Nothing where the workshop has no stock written. */
-    static List<Purchase> of(Workshop workshop, List<Need> needs, LocalDate from, LocalDate until) {
+    static List<Purchase> of(Workshop workshop, List<StockNeed> needs, LocalDate from, LocalDate until) {
         if (workshop.stock().isEmpty()) {
             return List.of();
         }
         StockPlanner planner = new StockPlanner(workshop, from);
         workshop.stock().forEach(planner::count);
-        needs.stream().filter(each -> !each.day().isAfter(until)).sorted(Comparator.comparing(Need::day)).forEach(planner::take);
+        needs.stream().filter(each -> !each.day().isAfter(until)).sorted(Comparator.comparing(StockNeed::day)).forEach(planner::take);
         return planner.purchases();
     }
 
@@ -89,7 +89,7 @@ final class StockPlanner {
     private Map<LocalDate, Double> taken(StockItem item) {
         Map<LocalDate, Double> out = new TreeMap<>();
         RideLog log = workshop.log();
-        for (RideLog.Use use : log.uses()) {
+        for (RideLog.StockUse use : log.uses()) {
             if (use.stock().equals(item.name()) && after(use.date(), item)) {
                 out.merge(use.date(), use.quantity(), Double::sum);
             }
@@ -127,7 +127,7 @@ final class StockPlanner {
         return any;
     }
 
-    private void take(Need need) {
+    private void take(StockNeed need) {
         StockItem item = first(need.kind(), need.bike(), need.part());
         String name = item == null ? need.kind() + " for " + need.part() : item.name();
         double after = left.getOrDefault(name, 0.0) - need.amount();

@@ -20,18 +20,18 @@ public final class UpkeepPlanner {
     private static final int LEAD = 14;
     /** More jobs than any season has (computing). */
     private static final int MOST_JOBS = 5000;
-    private static final Comparator<Job> ORDER = Comparator.comparing((Job each) -> each.by).thenComparing(each -> !each.interval.work().safety())
+    private static final Comparator<PlannedJob> ORDER = Comparator.comparing((PlannedJob each) -> each.by).thenComparing(each -> !each.interval.work().safety())
             .thenComparing(each -> each.part.name()).thenComparing(each -> each.interval.job());
 
     private final Workshop workshop;
     private final LocalDate from;
     private final LocalDate until;
     private final Map<String, List<RideUse>> uses = new HashMap<>();
-    private final List<Change> changes;
-    private final PriorityQueue<Job> queue = new PriorityQueue<>(ORDER);
+    private final List<TyreChange> changes;
+    private final PriorityQueue<PlannedJob> queue = new PriorityQueue<>(ORDER);
     private final EveningFinder evenings;
     private final List<ServiceWork> planned = new ArrayList<>();
-    private final List<Job> done = new ArrayList<>();
+    private final List<PlannedJob> done = new ArrayList<>();
 
     /**
      * Another tyre on a wheel: its sealant is fresh.
@@ -39,10 +39,10 @@ public final class UpkeepPlanner {
      * @param before the day of the ride for which it is changed
      * @param wheel  its name
      */
-    public record Change(LocalDate before, String wheel) {
+    public record TyreChange(LocalDate before, String wheel) {
     }
 
-    private static final class Job {
+    private static final class PlannedJob {
         private final Part part;
         private final ServiceInterval interval;
         private ServiceStart start;
@@ -50,17 +50,17 @@ public final class UpkeepPlanner {
         private LocalDate by;
         private RideUse before;
 
-        private Job(Part part, ServiceInterval interval, ServiceStart start) {
+        private PlannedJob(Part part, ServiceInterval interval, ServiceStart start) {
             this.part = part;
             this.interval = interval;
             this.start = start;
         }
     }
 
-    private UpkeepPlanner(Workshop workshop, List<RideUse> events, List<Change> changes, WorkTime time, LocalDate until) {
+    private UpkeepPlanner(Workshop workshop, List<RideUse> events, List<TyreChange> changes, WorkTime time, LocalDate until) {
         this.workshop = workshop;
         this.until = until;
-        this.changes = changes.stream().sorted(Comparator.comparing(Change::before)).toList();
+        this.changes = changes.stream().sorted(Comparator.comparing(TyreChange::before)).toList();
         this.from = from(workshop, events, until);
         this.evenings = new EveningFinder(time, from, until);
     }
@@ -77,7 +77,7 @@ public final class UpkeepPlanner {
      * @param changes wheels that get another tyre for these events
      * @param until   the last day of the plan
      */
-    public static UpkeepPlan of(Workshop workshop, List<RideUse> events, List<Change> changes, WorkTime time, LocalDate until) {
+    public static UpkeepPlan of(Workshop workshop, List<RideUse> events, List<TyreChange> changes, WorkTime time, LocalDate until) {
         if (workshop.log() == null) {
             return UpkeepPlan.NONE;
         }
@@ -108,22 +108,22 @@ public final class UpkeepPlanner {
         all.addAll(workshop.parts());
         for (Part part : all) {
             for (ServiceInterval interval : part.owned() ? IntervalTable.shipped().on(part, workshop) : List.<ServiceInterval>of()) {
-                queue(new Job(part, interval, ServiceStart.of(part, interval, workshop)));
+                queue(new PlannedJob(part, interval, ServiceStart.of(part, interval, workshop)));
             }
         }
     }
 
-    private void queue(Job job) {
+    private void queue(PlannedJob job) {
         if (falls(job)) {
             queue.add(job);
         }
     }
 
     /** Works out by when a job has to be done; whether it has to be. */
-    private boolean falls(Job job) {
+    private boolean falls(PlannedJob job) {
         List<RideUse> of = uses.getOrDefault(job.part.name(), List.of());
         job.due = new ServiceClock(job.interval, job.start, IntervalTable.shipped().dirt()).due(of, from);
-        for (Change each : changes) {
+        for (TyreChange each : changes) {
             LocalDate fresh = each.before().minusDays(SPARE);
             boolean after = job.start.day() == null || fresh.isAfter(job.start.day());
             if (after && isIn(job.part, each.wheel()) && !riddenDue(job, of, each.before())) {
@@ -141,7 +141,7 @@ public final class UpkeepPlanner {
     }
 
     /** Whether a part is ridden before a day though its job is due. */
-    private static boolean riddenDue(Job job, List<RideUse> uses, LocalDate before) {
+    private static boolean riddenDue(PlannedJob job, List<RideUse> uses, LocalDate before) {
         return job.due.due() != null && uses.stream().anyMatch(each -> !each.date().isBefore(job.due.due()) && each.date().isBefore(before));
     }
 
@@ -158,7 +158,7 @@ public final class UpkeepPlanner {
 
     private void work() {
         while (!queue.isEmpty() && planned.size() < MOST_JOBS) {
-            Job job = queue.poll();
+            PlannedJob job = queue.poll();
             LocalDate was = job.by;
             if (!falls(job)) {
                 continue;
@@ -171,7 +171,7 @@ public final class UpkeepPlanner {
         }
     }
 
-    private void plan(Job job) {
+    private void plan(PlannedJob job) {
         int minutes = minutes(job);
         LocalDate before = job.by.isAfter(from) ? job.by.minusDays(1) : from;
         boolean waits = !job.interval.work().safety() && job.before.event() == null;
@@ -186,15 +186,15 @@ public final class UpkeepPlanner {
     }
 
     /** Whether a job that is done on a day is due again by the day for which it was done. */
-    private boolean returns(Job job, LocalDate day) {
-        Job next = new Job(job.part, job.interval, ServiceStart.done(day, job.interval.job()));
+    private boolean returns(PlannedJob job, LocalDate day) {
+        PlannedJob next = new PlannedJob(job.part, job.interval, ServiceStart.done(day, job.interval.job()));
         return falls(next) && !next.by.isAfter(job.by);
     }
 
     /** Restarts the count of a job, and of the jobs that are done with it. */
-    private void restart(Job job, LocalDate day) {
-        List<Job> same = new ArrayList<>();
-        for (Job other : queue) {
+    private void restart(PlannedJob job, LocalDate day) {
+        List<PlannedJob> same = new ArrayList<>();
+        for (PlannedJob other : queue) {
             boolean with = other.part == job.part && IntervalTable.shipped().resets(job.part.kind(), job.interval.job(), other.interval.job());
             boolean tyre = job.interval.job().equals(ServiceStart.RENEW) && job.part.kind() == PartKind.TYRE && ServiceStart.isIn(other.part, job.part);
             if (with || tyre) {
@@ -202,28 +202,28 @@ public final class UpkeepPlanner {
             }
         }
         queue.removeAll(same);
-        for (Job each : same) {
-            queue(new Job(each.part, each.interval, ServiceStart.done(day, job.interval.job())));
+        for (PlannedJob each : same) {
+            queue(new PlannedJob(each.part, each.interval, ServiceStart.done(day, job.interval.job())));
         }
         // One ride alone may fill an interval: then the next ride counts.
         LocalDate next = returns(job, day) ? job.before.date() : day;
-        queue(new Job(job.part, job.interval, ServiceStart.done(next, job.interval.job())));
+        queue(new PlannedJob(job.part, job.interval, ServiceStart.done(next, job.interval.job())));
     }
 
-    private int minutes(Job job) {
+    private int minutes(PlannedJob job) {
         Double written = job.interval.job().equals(ServiceStart.RENEW) ? workshop.minutes().get(job.part.kind()) : null;
         return written == null ? job.interval.work().minutes() : (int) Math.round(written / 60);
     }
 
     // Around it
 
-    private List<StockPlanner.Need> needs() {
-        List<StockPlanner.Need> out = new ArrayList<>();
+    private List<StockPlanner.StockNeed> needs() {
+        List<StockPlanner.StockNeed> out = new ArrayList<>();
         for (int i = 0; i < done.size(); i++) {
-            ServiceInterval.Work work = done.get(i).interval.work();
+            ServiceInterval.ServiceJob work = done.get(i).interval.work();
             if (work.takes() != null) {
                 ServiceWork of = planned.get(i);
-                out.add(new StockPlanner.Need(of.evening().date(), work.takes(), work.amount(), of.bike(), of.part(), of.job()));
+                out.add(new StockPlanner.StockNeed(of.evening().date(), work.takes(), work.amount(), of.bike(), of.part(), of.job()));
             }
         }
         return out;
@@ -231,7 +231,7 @@ public final class UpkeepPlanner {
 
     private List<String> notes(RideUses made) {
         List<String> parts = new ArrayList<>();
-        for (Job each : done) {
+        for (PlannedJob each : done) {
             if (!each.start.complete() && !parts.contains(each.part.name())) {
                 parts.add(each.part.name());
             }

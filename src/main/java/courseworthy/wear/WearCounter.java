@@ -27,7 +27,7 @@ public final class WearCounter {
      * @param used     the same at the end of the last ride, if the job is left undone
      * @param due      places of the rides, from 0, on the evenings before which it is to be done
      */
-    public record Outlook(Part part, ServiceInterval interval, boolean known, Share before, Share used, List<Integer> due) {
+    public record Outlook(Part part, ServiceInterval interval, boolean known, WearShare before, WearShare used, List<Integer> due) {
         public Outlook {
             due = List.copyOf(due);
         }
@@ -44,10 +44,10 @@ public final class WearCounter {
      * @param low  at the least
      * @param high at the most
      */
-    public record Share(double low, double high) {
+    public record WearShare(double low, double high) {
 
-        private Share orOlder(Share other) {
-            return new Share(Math.max(low, other.low), Math.max(high, other.high));
+        private WearShare orOlder(WearShare other) {
+            return new WearShare(Math.max(low, other.low), Math.max(high, other.high));
         }
     }
 
@@ -82,7 +82,7 @@ public final class WearCounter {
 
     private Outlook outlook(Part part, ServiceInterval interval) {
         ServiceStart start = workshop == null ? new ServiceStart(null, 0, null, false, "") : ServiceStart.of(part, interval, workshop);
-        Share ridden = before(part, interval, start);
+        WearShare ridden = before(part, interval, start);
         List<Integer> due = new ArrayList<>();
         Double spent = ridden.high();
         LocalDate since = start.used() == null ? start.day() : null;
@@ -90,7 +90,7 @@ public final class WearCounter {
         double low = ridden.low();
         double high = ridden.high();
         for (int i = 0; i < rides.size(); i++) {
-            Share ride = share(interval, rides.get(i));
+            WearShare ride = share(interval, rides.get(i));
             low += ride.low();
             high += ride.high();
             boolean old = from != null && interval.every().days() != null && !rides.get(i).date().isBefore(from.plusDays((long) interval.every().days().low()));
@@ -101,43 +101,43 @@ public final class WearCounter {
             }
             spent += ride.high();
         }
-        Share before = rides.isEmpty() ? ridden : ridden.orOlder(aged(interval, since, rides.get(0).date()));
-        Share used = new Share(low, high);
+        WearShare before = rides.isEmpty() ? ridden : ridden.orOlder(aged(interval, since, rides.get(0).date()));
+        WearShare used = new WearShare(low, high);
         return new Outlook(part, interval, start.complete(), before,
                 rides.isEmpty() ? used : used.orOlder(aged(interval, since, rides.get(rides.size() - 1).date())), due);
     }
 
     /** What time alone uses up of an interval until a day; nothing where it does not age, or since when is not known. */
-    private static Share aged(ServiceInterval interval, LocalDate since, LocalDate until) {
-        Bounds days = interval.every().days();
+    private static WearShare aged(ServiceInterval interval, LocalDate since, LocalDate until) {
+        IntervalBounds days = interval.every().days();
         double age = since == null || days == null ? 0 : Math.max(0, ChronoUnit.DAYS.between(since, until));
-        return age == 0 ? new Share(0, 0) : new Share(age / days.high(), age / days.low());
+        return age == 0 ? new WearShare(0, 0) : new WearShare(age / days.high(), age / days.low());
     }
 
     /** By what was measured, or by the hours ridden so far. */
-    private Share before(Part part, ServiceInterval interval, ServiceStart start) {
-        Bounds hours = interval.every().hours();
+    private WearShare before(Part part, ServiceInterval interval, ServiceStart start) {
+        IntervalBounds hours = interval.every().hours();
         double low = start.used() != null ? start.used() : hours == null ? 0 : start.hours() / hours.high();
         double high = start.used() != null ? start.used() : hours == null ? 0 : start.hours() / hours.low();
         List<RideUse> ridden = workshop == null || workshop.log() == null ? List.of() : new RideUses(workshop).ridden();
         for (RideUse each : ridden) {
             if (each.parts().contains(part.name()) && (start.day() == null || each.date().isAfter(start.day())) && each.date().isBefore(rides.get(0).date())) {
-                Share share = share(interval, each);
+                WearShare share = share(interval, each);
                 low += share.low();
                 high += share.high();
             }
         }
-        return new Share(low, high);
+        return new WearShare(low, high);
     }
 
     /** What one ride uses up of an interval, at the least and at the most. */
-    private Share share(ServiceInterval interval, RideUse ride) {
-        Bounds hours = interval.every().hours();
-        Bounds length = interval.every().length();
-        Bounds factor = table.dirt().on(ride.going(), ride.mud(), interval.dirt());
+    private WearShare share(ServiceInterval interval, RideUse ride) {
+        IntervalBounds hours = interval.every().hours();
+        IntervalBounds length = interval.every().length();
+        IntervalBounds factor = table.dirt().on(ride.going(), ride.mud(), interval.dirt());
         double far = length == null || ride.length() == null ? 0 : ride.length() / length.low();
         double low = hours == null ? 0 : ride.hours().low() * factor.low() / hours.high();
         double high = hours == null ? 0 : ride.hours().high() * factor.high() / hours.low();
-        return new Share(Math.max(low, far * factor.low()), Math.max(high, far * factor.high()));
+        return new WearShare(Math.max(low, far * factor.low()), Math.max(high, far * factor.high()));
     }
 }

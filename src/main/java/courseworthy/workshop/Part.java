@@ -46,7 +46,7 @@ public final class Part {
      * @param length m; null where not stated
      * @param days   null where not stated
      */
-    public record Interval(String job, Double hours, Double length, Integer days) {
+    public record StatedInterval(String job, Double hours, Double length, Integer days) {
     }
 
     /**
@@ -196,8 +196,8 @@ public final class Part {
 
     /** Service and renewal as the maker states them; empty where not written. */
     @SuppressWarnings("unchecked")
-    public List<Interval> intervals() {
-        return (List<Interval>) details.getOrDefault(PartDetail.INTERVALS, List.of());
+    public List<StatedInterval> intervals() {
+        return (List<StatedInterval>) details.getOrDefault(PartDetail.INTERVALS, List.of());
     }
 
     /** Rows of a chart, from light to heavy; null where not written. */

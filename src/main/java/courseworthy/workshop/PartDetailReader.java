@@ -184,8 +184,8 @@ final class PartDetailReader {
         return out.isEmpty() ? null : List.copyOf(out);
     }
 
-    private static List<Part.Interval> intervals(FieldReader from, String key) {
-        List<Part.Interval> out = new ArrayList<>();
+    private static List<Part.StatedInterval> intervals(FieldReader from, String key) {
+        List<Part.StatedInterval> out = new ArrayList<>();
         Set<String> jobs = new TreeSet<>();
         for (FieldReader each : from.blocks(key)) {
             each.required("job", "what is done");
@@ -200,7 +200,7 @@ final class PartDetailReader {
             } else if (job != null && !jobs.add(job)) {
                 each.fault("job", "a second \"" + job + "\"", "each job once", "");
             } else if (job != null && (hours != null || length != null || days != null)) {
-                out.add(new Part.Interval(job, hours == null ? null : Double.valueOf(hours.inBase()), length == null ? null : Double.valueOf(length.inBase()), days));
+                out.add(new Part.StatedInterval(job, hours == null ? null : Double.valueOf(hours.inBase()), length == null ? null : Double.valueOf(length.inBase()), days));
             }
         }
         return out.isEmpty() ? null : List.copyOf(out);

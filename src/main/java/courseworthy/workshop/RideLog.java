@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  * @param punctures those for which the log says what they were repaired with
  * @param weekly   what is ridden in a usual week
  */
-public record RideLog(String name, String file, Path folder, List<Ride> rides, List<Source> sources, List<Service> services, List<Use> uses,
+public record RideLog(String name, String file, Path folder, List<LoggedRide> rides, List<LogSource> sources, List<Service> services, List<StockUse> uses,
         List<Puncture> punctures, List<Weekly> weekly) {
 
     public RideLog {
@@ -61,7 +61,7 @@ public record RideLog(String name, String file, Path folder, List<Ride> rides, L
      * @param hours  s
      * @param length m; null where not given
      */
-    public record Ride(LocalDate from, LocalDate to, double hours, Double length, Conditions on) {
+    public record LoggedRide(LocalDate from, LocalDate to, double hours, Double length, Conditions on) {
     }
 
     /**
@@ -72,7 +72,7 @@ public record RideLog(String name, String file, Path folder, List<Ride> rides, L
      * @param date of a debrief; null for recordings, which have their own
      * @param line 1-based
      */
-    public record Source(String key, String path, LocalDate date, Conditions on, int line) {
+    public record LogSource(String key, String path, LocalDate date, Conditions on, int line) {
     }
 
     /**
@@ -95,7 +95,7 @@ public record RideLog(String name, String file, Path folder, List<Ride> rides, L
      * @param stock    its name
      * @param quantity in pieces, or L of a liquid
      */
-    public record Use(LocalDate date, String stock, double quantity) {
+    public record StockUse(LocalDate date, String stock, double quantity) {
     }
 
     /**
@@ -116,8 +116,8 @@ public record RideLog(String name, String file, Path folder, List<Ride> rides, L
     }
 
     /** The same with rides and punctures that were read from its sources. */
-    public RideLog with(List<Ride> more, List<Puncture> found) {
-        List<Ride> all = new ArrayList<>(rides);
+    public RideLog with(List<LoggedRide> more, List<Puncture> found) {
+        List<LoggedRide> all = new ArrayList<>(rides);
         all.addAll(more);
         List<Puncture> repaired = new ArrayList<>(punctures);
         repaired.addAll(found);
@@ -136,7 +136,7 @@ public record RideLog(String name, String file, Path folder, List<Ride> rides, L
 
     private Stream<LocalDate> days() {
         Stream<LocalDate> ridden = rides.stream().flatMap(each -> Stream.of(each.from(), each.to()));
-        Stream<LocalDate> done = Stream.concat(services.stream().map(Service::date), uses.stream().map(Use::date));
+        Stream<LocalDate> done = Stream.concat(services.stream().map(Service::date), uses.stream().map(StockUse::date));
         return Stream.concat(ridden, done).filter(Objects::nonNull);
     }
 }

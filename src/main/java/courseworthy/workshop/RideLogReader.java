@@ -9,10 +9,10 @@ import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.workshop.RideLog.Conditions;
 import courseworthy.workshop.RideLog.Puncture;
-import courseworthy.workshop.RideLog.Ride;
+import courseworthy.workshop.RideLog.LoggedRide;
 import courseworthy.workshop.RideLog.Service;
-import courseworthy.workshop.RideLog.Source;
-import courseworthy.workshop.RideLog.Use;
+import courseworthy.workshop.RideLog.LogSource;
+import courseworthy.workshop.RideLog.StockUse;
 import courseworthy.workshop.RideLog.Weekly;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -78,8 +78,8 @@ public final class RideLogReader {
 
     private RideLog log(FieldReader from) {
         String name = from.line("log", LONGEST);
-        List<Ride> rides = new ArrayList<>();
-        List<Source> sources = new ArrayList<>();
+        List<LoggedRide> rides = new ArrayList<>();
+        List<LogSource> sources = new ArrayList<>();
         for (FieldReader each : from.blocks("rides")) {
             ride(each, rides, sources);
         }
@@ -87,7 +87,7 @@ public final class RideLogReader {
         for (FieldReader each : from.blocks("service")) {
             service(each, services);
         }
-        List<Use> uses = new ArrayList<>();
+        List<StockUse> uses = new ArrayList<>();
         for (FieldReader each : from.blocks("used")) {
             use(each, uses);
         }
@@ -101,7 +101,7 @@ public final class RideLogReader {
 
     // Rides
 
-    private void ride(FieldReader from, List<Ride> rides, List<Source> sources) {
+    private void ride(FieldReader from, List<LoggedRide> rides, List<LogSource> sources) {
         LocalDate date = from.day("date");
         LocalDate first = from.day("from");
         LocalDate last = from.day("to");
@@ -146,9 +146,9 @@ public final class RideLogReader {
         return out;
     }
 
-    private static void addSource(List<Source> to, String key, String path, LocalDate date, Conditions on, FieldReader from) {
+    private static void addSource(List<LogSource> to, String key, String path, LocalDate date, Conditions on, FieldReader from) {
         if (path != null && on != null) {
-            to.add(new Source(key, path, date, on, from.lineOf(key)));
+            to.add(new LogSource(key, path, date, on, from.lineOf(key)));
         }
     }
 
@@ -176,7 +176,7 @@ public final class RideLogReader {
         return from.has("date");
     }
 
-    private void written(FieldReader from, LocalDate first, LocalDate last, Double hours, Double length, Conditions on, List<Ride> rides) {
+    private void written(FieldReader from, LocalDate first, LocalDate last, Double hours, Double length, Conditions on, List<LoggedRide> rides) {
         boolean span = from.has("from") && from.has("to") && !from.has("date");
         boolean day = from.has("date") && !from.has("from") && !from.has("to");
         if (!span && !day) {
@@ -191,7 +191,7 @@ public final class RideLogReader {
                 return;
             }
             if (days > 1 || fits(from, on.bike() + " on " + first, hours, DAY_HOURS, "24 h a day")) {
-                rides.add(new Ride(first, last, hours, length, on));
+                rides.add(new LoggedRide(first, last, hours, length, on));
             }
         }
     }
@@ -245,7 +245,7 @@ public final class RideLogReader {
         return true;
     }
 
-    private void use(FieldReader from, List<Use> out) {
+    private void use(FieldReader from, List<StockUse> out) {
         boolean dated = dated(from, "on which it was used");
         LocalDate date = from.day("date");
         from.required("stock", "the name of a stock of the workshop");
@@ -259,7 +259,7 @@ public final class RideLogReader {
         if (item != null && item.liquid() && quantity == null && !from.has("quantity")) {
             from.fault("quantity", "no quantity of a liquid", "a volume", "Add \"quantity: 60 ml\".");
         } else if (dated && date != null && stock != null && known(from, "stock", stock, names, "a stock of the workshop")) {
-            out.add(new Use(date, stock, quantity == null ? 1 : quantity));
+            out.add(new StockUse(date, stock, quantity == null ? 1 : quantity));
         }
     }
 

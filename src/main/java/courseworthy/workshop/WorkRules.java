@@ -43,7 +43,7 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
     }
 
     /** What two jobs have in common, least first: each includes those before it. */
-    public enum Share {
+    public enum SharePolicy {
         NOTHING, BIKE, END, WHEEL;
 
         static final List<String> WORDS = List.of("nothing", "bike", "end", "wheel");
@@ -57,13 +57,13 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
      * @param share what two jobs must have in common
      * @param pause minutes between the end of the one and the start of the other, at least
      */
-    public record Precedence(String id, List<String> first, List<String> then, Share share, int pause, String because) {
+    public record Precedence(String id, List<String> first, List<String> then, SharePolicy share, int pause, String because) {
         public Precedence {
             first = List.copyOf(first);
             then = List.copyOf(then);
         }
 
-        public boolean holds(String one, String other, Share common) {
+        public boolean holds(String one, String other, SharePolicy common) {
             return first.contains(one) && then.contains(other) && common.compareTo(share) >= 0;
         }
     }
@@ -77,7 +77,7 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
      * @param share   {@code END} where it is done at each end by itself, else {@code BIKE}
      * @param minutes of work
      */
-    public record FollowUp(String id, String job, String what, List<String> after, Share share, int minutes, String because) {
+    public record FollowUp(String id, String job, String what, List<String> after, SharePolicy share, int minutes, String because) {
         public FollowUp {
             after = List.copyOf(after);
         }
@@ -129,22 +129,22 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
         List<String> wheelOut = fields.texts("wheel out for");
         List<Precedence> precedence = new ArrayList<>();
         for (FieldReader row : fields.blocks("precedence")) {
-            precedence.add(new Precedence(row.line("id", LONGEST), row.texts("first"), row.texts("then"), share(row.word("share", Share.WORDS)),
+            precedence.add(new Precedence(row.line("id", LONGEST), row.texts("first"), row.texts("then"), share(row.word("share", SharePolicy.WORDS)),
                     minutes(row.amount("wait", Dimension.TIME)), row.line("because", LONGEST)));
             row.done();
         }
         List<FollowUp> followUps = new ArrayList<>();
         for (FieldReader row : fields.blocks("follow-ups")) {
             followUps.add(new FollowUp(row.line("id", LONGEST), row.line("job", LONGEST), row.line("what", LONGEST), row.texts("after"),
-                    share(row.word("share", Share.WORDS)), minutes(row.amount("minutes", Dimension.TIME)), row.line("because", LONGEST)));
+                    share(row.word("share", SharePolicy.WORDS)), minutes(row.amount("minutes", Dimension.TIME)), row.line("because", LONGEST)));
             row.done();
         }
         fields.done();
         return new WorkRules(wheelOut, precedence, followUps);
     }
 
-    static Share share(String word) {
-        return Share.values()[Math.max(0, Share.WORDS.indexOf(word))];
+    static SharePolicy share(String word) {
+        return SharePolicy.values()[Math.max(0, SharePolicy.WORDS.indexOf(word))];
     }
 
     private static int minutes(Amount amount) {
@@ -152,7 +152,7 @@ public record WorkRules(List<String> wheelOut, List<Precedence> precedence, List
     }
 
     /** Minutes from the end of a job to the start of another that comes after it; -1 where it need not. */
-    public int wait(String one, String other, Share common) {
+    public int wait(String one, String other, SharePolicy common) {
         int out = -1;
         for (Precedence each : precedence) {
             out = each.holds(one, other, common) ? Math.max(out, each.pause()) : out;

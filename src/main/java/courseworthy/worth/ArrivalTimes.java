@@ -1,6 +1,6 @@
 package courseworthy.worth;
 
-import courseworthy.demand.DayDemands.Stop;
+import courseworthy.demand.DayDemands.SupportStop;
 import courseworthy.demand.EstimatedRide;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
@@ -10,7 +10,7 @@ import java.util.List;
 final class ArrivalTimes {
 
     private final RideEstimate estimate;
-    private final List<Stop> stops;
+    private final List<SupportStop> stops;
     private final double whole;
 
     ArrivalTimes(EstimatedRide on) {
@@ -27,7 +27,7 @@ final class ArrivalTimes {
     /** How many support points lie before a place. */
     private int passed(double at) {
         int passed = 0;
-        for (Stop stop : stops) {
+        for (SupportStop stop : stops) {
             passed += stop.at() < at ? 1 : 0;
         }
         return passed;

@@ -2,7 +2,7 @@ package courseworthy.worth;
 
 import courseworthy.demand.Demands;
 import courseworthy.demand.EstimatedRide;
-import courseworthy.demand.EstimatedRide.Piece;
+import courseworthy.demand.EstimatedRide.RidePiece;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.ride.BikeKind;
@@ -36,8 +36,8 @@ public final class CadenceAnalysis {
     private final Range lowest;
     private final Range highest;
     private final Range mass;
-    private Paced alone;
-    private Paced group;
+    private PacedSegment alone;
+    private PacedSegment group;
 
     /**
      * @param demands       surveyed, see {@link Demands#estimated()}
@@ -85,12 +85,12 @@ public final class CadenceAnalysis {
     }
 
     /** How a piece is ridden in a gear. */
-    ClimbInGear climbed(Piece piece, Gear gear) {
+    ClimbInGear climbed(RidePiece piece, Gear gear) {
         return climbed(piece, gear.ratio());
     }
 
     /** How a piece is ridden with so many turns of the wheel for one of the crank. */
-    ClimbInGear climbed(Piece piece, double ratio) {
+    ClimbInGear climbed(RidePiece piece, double ratio) {
         Range rolling = estimate.rolling(way.ground(estimate.stepAt(Math.min(way.length(), piece.middle()))));
         double dragArea = estimate.basis().dragArea().mid();
         double density = estimate.density();
@@ -119,24 +119,24 @@ public final class CadenceAnalysis {
         Gear easiest = drivetrain.easiest();
         Gear hardest = drivetrain.hardest();
         List<ClimbInGear> climbed = new ArrayList<>();
-        for (Piece piece : on.pieces()) {
+        for (RidePiece piece : on.pieces()) {
             climbed.add(climbed(piece, easiest));
         }
-        Using using = new Using(drivetrain.used());
+        GearUsage using = new GearUsage(drivetrain.used());
         Range top = topSpeed(hardest);
         return new DrivetrainResult(drivetrain, circumference, climbed, using.use(), using.grinding, using.coasting, using.walking,
                 new DrivetrainResult.HardestGear(top, spinning(alone(), top), spinning(group(), top), sprint(top)));
     }
 
     /** Counts the time in each gear: the one whose cadence comes nearest the usual. */
-    private final class Using {
+    private final class GearUsage {
         private final List<Gear> gears;
         private final double[] seconds;
         private double grinding;
         private double coasting;
         private double walking;
 
-        Using(List<Gear> gears) {
+        GearUsage(List<Gear> gears) {
             this.gears = gears;
             this.seconds = new double[gears.size()];
             GearShifting shifting = shifting(gears);
@@ -160,10 +160,10 @@ public final class CadenceAnalysis {
             }
         }
 
-        List<DrivetrainResult.Use> use() {
-            List<DrivetrainResult.Use> out = new ArrayList<>();
+        List<DrivetrainResult.GearTime> use() {
+            List<DrivetrainResult.GearTime> out = new ArrayList<>();
             for (int i = 0; i < seconds.length; i++) {
-                out.add(new DrivetrainResult.Use(gears.get(i), seconds[i]));
+                out.add(new DrivetrainResult.GearTime(gears.get(i), seconds[i]));
             }
             return out;
         }
@@ -179,16 +179,16 @@ public final class CadenceAnalysis {
         return estimate.basis().weather().density(way.height(step));
     }
 
-    private Paced alone() {
+    private PacedSegment alone() {
         if (alone == null) {
-            alone = new Paced(DragArea.alone(kind(), riderMass()).mid());
+            alone = new PacedSegment(DragArea.alone(kind(), riderMass()).mid());
         }
         return alone;
     }
 
-    private Paced group() {
+    private PacedSegment group() {
         if (group == null) {
-            group = new Paced(DragArea.inTheGroup(DragArea.alone(kind(), riderMass())).mid());
+            group = new PacedSegment(DragArea.inTheGroup(DragArea.alone(kind(), riderMass())).mid());
         }
         return group;
     }
@@ -202,13 +202,13 @@ public final class CadenceAnalysis {
     }
 
     /** Speeds at one drag area, on the power of each moment and on none, however fast the cranks would turn, held to the ground's cap. */
-    private final class Paced {
+    private final class PacedSegment {
         /** On every step of every lap, m/s. */
         private final double[] pedalled = new double[way.size() * estimate.basis().laps()];
         /** On every step of one lap, m/s. */
         private final double[] coasting = new double[way.size()];
 
-        Paced(double dragArea) {
+        PacedSegment(double dragArea) {
             for (int i = 0; i < coasting.length; i++) {
                 coasting[i] = Math.min(cap(i), speed(dragArea, i, 0));
             }
@@ -237,7 +237,7 @@ public final class CadenceAnalysis {
         return new Range(inAGroup.low() + byOneself.low(), inAGroup.mid() + byOneself.mid(), inAGroup.high() + byOneself.high());
     }
 
-    private SpunOut spinning(Paced paced, Range limit) {
+    private SpunOut spinning(PacedSegment paced, Range limit) {
         double[] low = spunOut(paced, limit.low());
         double[] mid = spunOut(paced, limit.mid());
         double[] high = spunOut(paced, limit.high());
@@ -245,7 +245,7 @@ public final class CadenceAnalysis {
     }
 
     /** Metres, seconds and seconds lost where a limit on speed from the pedals bites: the rider coasts where that is faster. */
-    private double[] spunOut(Paced paced, double limit) {
+    private double[] spunOut(PacedSegment paced, double limit) {
         double[] out = new double[3];
         for (int at = 0; at < paced.pedalled.length; at++) {
             double wanted = paced.pedalled[at];

@@ -5,7 +5,7 @@ import courseworthy.demand.DayDemands;
 import courseworthy.demand.DayDemands.Ascent;
 import courseworthy.demand.DayDemands.Latest;
 import courseworthy.demand.DayDemands.LightSpan;
-import courseworthy.demand.DayDemands.Stop;
+import courseworthy.demand.DayDemands.SupportStop;
 import courseworthy.demand.Demands;
 import courseworthy.demand.FluidBalance;
 import courseworthy.demand.HourWeather;
@@ -31,7 +31,7 @@ import java.util.function.Function;
  * @param light     null where date or place are not known
  * @param beyond    latest times written for points past the finish, m
  */
-public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<Hour> hours, Energy energy, Fluids fluids, Light light,
+public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<PlanHour> hours, Energy energy, Fluids fluids, DaylightTimes light,
         List<Double> beyond) {
 
     /**
@@ -82,7 +82,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param lossShare  the same as a share of body mass
      * @param sweatKnown whether sweat is the rider's own figure
      */
-    public record Fluids(Range drink, List<Gap> gaps, Range loss, Range lossShare, boolean sweatKnown) {
+    public record Fluids(Range drink, List<SupplyGap> gaps, Range loss, Range lossShare, boolean sweatKnown) {
 
         public Fluids {
             gaps = List.copyOf(gaps);
@@ -113,7 +113,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param stop   of SUPPORT, else null
      * @param latest of CUT_OFF, and of FINISH where there is one: s from the start; else null
      */
-    public record Split(Kind kind, double at, Range after, int lap, boolean main, Ascent climb, Stop stop, Double latest) {
+    public record Split(Kind kind, double at, Range after, int lap, boolean main, Ascent climb, SupportStop stop, Double latest) {
 
         /** How it stands to its latest time, null where there is none. */
         public Stands stands() {
@@ -138,7 +138,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param temperature  in its middle, C; null without a forecast
      * @param weather      that the rider meets; null where none is forecast by the hour
      */
-    public record Hour(double from, double to, Range work, Range energy, Range carbohydrate, Range drink, Range sweat, Double temperature,
+    public record PlanHour(double from, double to, Range work, Range energy, Range carbohydrate, Range drink, Range sweat, Double temperature,
             HourWeather weather) {
     }
 
@@ -147,7 +147,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      *
      * @param carry to leave with, L: slow time, heat, a reserve of 15 %; from the start what was decided
      */
-    public record Gap(double from, double to, Range carry) {
+    public record SupplyGap(double from, double to, Range carry) {
     }
 
     /**
@@ -159,9 +159,9 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
      * @param dusk civil dusk, s after midnight; NaN where there is none
      * @param spans how light it is from the start to the end of the ride, in order; empty where the start is not known
      */
-    public record Light(double rise, double set, double dawn, double dusk, List<LightSpan> spans) {
+    public record DaylightTimes(double rise, double set, double dawn, double dusk, List<LightSpan> spans) {
 
-        public Light {
+        public DaylightTimes {
             spans = List.copyOf(spans);
         }
     }
@@ -176,12 +176,12 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
 
     /** Works out arrivals, which hang on no decision, before the call is made: the estimate keeps them. */
     public static void ahead(Demands demands) {
-        new Planning(null, demands).splits(false);
+        new DayPlanner(null, demands).splits(false);
     }
 
     /** The plan of a call; null where it was not surveyed. */
     public static DayPlan of(Call call) {
-        return call.demands().estimated() == null ? null : new Planning(call).plan();
+        return call.demands().estimated() == null ? null : new DayPlanner(call).plan();
     }
 
     /** Energy used for work at the pedals, J. */
@@ -203,21 +203,21 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
     }
 
     /** Works one plan out. */
-    private static final class Planning implements EverySplit {
+    private static final class DayPlanner implements EverySplit {
         private final Call call;
         private final RideEstimate estimate;
         private final DayDemands day;
         private final double lap;
         private final int laps;
-        private final List<Stop> stops;
+        private final List<SupportStop> stops;
         private final ArrivalTimes arrivals;
 
-        Planning(Call call) {
+        DayPlanner(Call call) {
             this(call, call.demands());
         }
 
         /** @param call may be null where only arrivals are asked for */
-        Planning(Call call, Demands demands) {
+        DayPlanner(Call call, Demands demands) {
             this.call = call;
             estimate = demands.estimated().estimate();
             day = demands.estimated().day();
@@ -230,14 +230,14 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         DayPlan plan() {
             Double food = PressureSettings.base(call, Topics.FOOD);
             Range rate = food == null ? null : carbohydrate(food, estimate.total().mid());
-            List<Hour> hours = hours(rate);
+            List<PlanHour> hours = hours(rate);
             Range behind = Range.around(behind(hours, 1 - day.sweatSpread()), behind(hours, 1), behind(hours, 1 + day.sweatSpread()));
             double[] sun = day.sun();
             double[] twilight = day.twilight();
             return new DayPlan(day.start(), splits(false), this, hours,
-                    new Energy(sum(hours, Hour::work), sum(hours, Hour::energy), estimate.walked(), sum(hours, Hour::carbohydrate), rate),
-                    new Fluids(sum(hours, Hour::drink), gaps(), behind, behind.times(1 / day.mass()), day.sweatKnown()),
-                    sun == null ? null : new Light(sun[0], sun[1], twilight[0], twilight[1], day.light(estimate.total().mid())), day.beyond());
+                    new Energy(sum(hours, PlanHour::work), sum(hours, PlanHour::energy), estimate.walked(), sum(hours, PlanHour::carbohydrate), rate),
+                    new Fluids(sum(hours, PlanHour::drink), gaps(), behind, behind.times(1 / day.mass()), day.sweatKnown()),
+                    sun == null ? null : new DaylightTimes(sun[0], sun[1], twilight[0], twilight[1], day.light(estimate.total().mid())), day.beyond());
         }
 
         @Override
@@ -260,7 +260,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
                     add(out, Kind.LAP, (i + 1) * lap, i + 1, true, null, null, null);
                 }
             }
-            for (Stop stop : stops) {
+            for (SupportStop stop : stops) {
                 add(out, Kind.SUPPORT, stop.at(), lapAt(stop.at()), true, null, stop, null);
             }
             Double atTheFinish = null;
@@ -300,7 +300,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         /** Keeps the list in order of distance; what is at one place stays in the order in which it came. */
-        private void add(List<Split> out, Kind kind, double at, int lapNumber, boolean main, Ascent climb, Stop stop, Double latest) {
+        private void add(List<Split> out, Kind kind, double at, int lapNumber, boolean main, Ascent climb, SupportStop stop, Double latest) {
             int place = out.size();
             while (place > 0 && out.get(place - 1).at() > at) {
                 place--;
@@ -309,7 +309,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         /** Hours of the middle estimate, stops spread evenly; drinking is kept account of for who sweats little, usually and much. */
-        private List<Hour> hours(Range rate) {
+        private List<PlanHour> hours(Range rate) {
             FluidBalance[] balance = {new FluidBalance(day.mass()), new FluidBalance(day.mass()), new FluidBalance(day.mass())};
             double whole = estimate.total().mid();
             double pauses = whole / estimate.riding().mid();
@@ -319,7 +319,7 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             double[][] walked = new double[3][count];
             share(work, middle, walked, pauses);
             double sure = power();
-            List<Hour> out = new ArrayList<>();
+            List<PlanHour> out = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 double from = i * HOUR;
                 double to = i == count - 1 ? whole : from + HOUR;
@@ -331,16 +331,16 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
                         balance[2].drink(sweat.high(), part));
                 Range ridden = energy(done);
                 Range energy = new Range(ridden.low() + walked[0][i], ridden.mid() + walked[1][i], ridden.high() + walked[2][i]);
-                out.add(new Hour(from, to, done, energy, rate == null ? Range.exact(0) : rate.times(part),
+                out.add(new PlanHour(from, to, done, energy, rate == null ? Range.exact(0) : rate.times(part),
                         drink, sweat, temperature, day.weather(from, to)));
             }
             return out;
         }
 
         /** Loss at the end of who sweats so many times as much as is likely, kg. */
-        private double behind(List<Hour> hours, double times) {
+        private double behind(List<PlanHour> hours, double times) {
             FluidBalance balance = new FluidBalance(day.mass());
-            for (Hour hour : hours) {
+            for (PlanHour hour : hours) {
                 balance.drink(times * hour.sweat().mid(), (hour.to() - hour.from()) / HOUR);
             }
             return balance.behind();
@@ -388,11 +388,11 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
         }
 
         /** Ends add up: who eats or drinks little does so all day. */
-        private static Range sum(List<Hour> hours, Function<Hour, Range> what) {
+        private static Range sum(List<PlanHour> hours, Function<PlanHour, Range> what) {
             double low = 0;
             double mid = 0;
             double high = 0;
-            for (Hour hour : hours) {
+            for (PlanHour hour : hours) {
                 Range each = what.apply(hour);
                 low += each.low();
                 mid += each.mid();
@@ -401,13 +401,13 @@ public record DayPlan(Integer start, List<Split> splits, EverySplit every, List<
             return new Range(low, mid, high);
         }
 
-        private List<Gap> gaps() {
-            List<Gap> out = new ArrayList<>();
+        private List<SupplyGap> gaps() {
+            List<SupplyGap> out = new ArrayList<>();
             Double start = PressureSettings.base(call, Topics.WATER);
-            for (DayDemands.Carried gap : day.carried()) {
+            for (DayDemands.CarriedSpan gap : day.carried()) {
                 Range carry = gap.carry();
                 boolean first = out.isEmpty() && start != null;
-                out.add(new Gap(gap.from(), gap.to(), first ? Range.around(carry.low(), start, carry.high()) : carry));
+                out.add(new SupplyGap(gap.from(), gap.to(), first ? Range.around(carry.low(), start, carry.high()) : carry));
             }
             return out;
         }

@@ -3,8 +3,8 @@ package courseworthy.worth;
 import courseworthy.demand.FluidBalance;
 import courseworthy.ride.Range;
 import courseworthy.units.RuleValue;
-import courseworthy.worth.DayPlan.Gap;
-import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.SupplyGap;
+import courseworthy.worth.DayPlan.PlanHour;
 import courseworthy.worth.DayPlan.Kind;
 import courseworthy.worth.DayPlan.Split;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ import java.util.List;
  * @param beforeSunset      how long before sunset the slow estimate finishes, s, below 0 after it; null where that is not known
  * @param nextDay           the slow estimate finishes after midnight
  */
-public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, CarriedWater water, boolean hot, Double carbohydrateShare,
+public record DayPlanSummary(List<List<Split>> places, List<PlanHour> hours, CarriedWater water, boolean hot, Double carbohydrateShare,
         boolean lossCostsPower, boolean lossDangerous, Double beforeSunset, boolean nextDay) {
 
     /** An hour and a day, s; exact by definition. */
@@ -51,7 +51,7 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
      * @param cooling      more is carried than can be drunk on the way
      * @param overCapacity more is needed than bottles and a pack hold
      */
-    public record CarriedWater(Gap most, boolean cooling, boolean overCapacity) {
+    public record CarriedWater(SupplyGap most, boolean cooling, boolean overCapacity) {
     }
 
     public DayPlanSummary {
@@ -69,8 +69,8 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
     }
 
     private static CarriedWater water(DayPlan plan) {
-        List<Gap> gaps = plan.fluids().gaps();
-        Gap most = mostCarried(gaps);
+        List<SupplyGap> gaps = plan.fluids().gaps();
+        SupplyGap most = mostCarried(gaps);
         return new CarriedWater(most, gaps.stream().anyMatch(gap -> exceedsDrinking(plan, gap)),
                 most != null && most.carry().mid() >= RuleValue.BOTTLES_WITH_PACK.inBase() + HALF_SHOWN);
     }
@@ -88,9 +88,9 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
         return out.stream().map(List::copyOf).toList();
     }
 
-    private static List<Hour> rows(List<Hour> hours) {
+    private static List<PlanHour> rows(List<PlanHour> hours) {
         int step = Math.max(1, (hours.size() + MOST_ROWS - 1) / MOST_ROWS);
-        List<Hour> out = new ArrayList<>();
+        List<PlanHour> out = new ArrayList<>();
         for (int i = 0; i < hours.size(); i += step) {
             out.add(together(hours.subList(i, Math.min(hours.size(), i + step))));
         }
@@ -98,12 +98,12 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
     }
 
     /** Several hours as one: sums, and the highest temperature; weather is given hour by hour. */
-    private static Hour together(List<Hour> hours) {
-        Hour out = hours.get(0);
-        for (Hour hour : hours.subList(1, hours.size())) {
+    private static PlanHour together(List<PlanHour> hours) {
+        PlanHour out = hours.get(0);
+        for (PlanHour hour : hours.subList(1, hours.size())) {
             Double hottest = out.temperature() == null ? hour.temperature() : hour.temperature() == null ? out.temperature()
                     : Double.valueOf(Math.max(out.temperature(), hour.temperature()));
-            out = new Hour(out.from(), hour.to(), sum(out.work(), hour.work()), sum(out.energy(), hour.energy()),
+            out = new PlanHour(out.from(), hour.to(), sum(out.work(), hour.work()), sum(out.energy(), hour.energy()),
                     sum(out.carbohydrate(), hour.carbohydrate()), sum(out.drink(), hour.drink()), sum(out.sweat(), hour.sweat()), hottest, null);
         }
         return out;
@@ -115,16 +115,16 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
     }
 
     /** The first of those that are as much as any, as shown. */
-    private static Gap mostCarried(List<Gap> gaps) {
-        Gap most = null;
-        for (Gap gap : gaps) {
+    private static SupplyGap mostCarried(List<SupplyGap> gaps) {
+        SupplyGap most = null;
+        for (SupplyGap gap : gaps) {
             most = most == null || gap.carry().mid() > most.carry().mid() + HALF_SHOWN ? gap : most;
         }
         return most;
     }
 
     /** Whether more is carried over a gap, beside the reserve, than may be drunk on it at the slow estimate. */
-    private static boolean exceedsDrinking(DayPlan plan, Gap gap) {
+    private static boolean exceedsDrinking(DayPlan plan, SupplyGap gap) {
         double hours = (slowest(plan, gap.to()) - slowest(plan, gap.from())) / HOUR;
         return gap.carry().mid() > FluidBalance.RESERVE * Math.max(1, FluidBalance.STOMACH * hours) + HALF_SHOWN;
     }
@@ -138,15 +138,15 @@ public record DayPlanSummary(List<List<Split>> places, List<Hour> hours, Carried
     }
 
     /** The first of the hottest hours; null where no temperature is known. */
-    public static Hour hottest(List<Hour> hours) {
-        Hour out = null;
-        for (Hour hour : hours) {
+    public static PlanHour hottest(List<PlanHour> hours) {
+        PlanHour out = null;
+        for (PlanHour hour : hours) {
             out = hour.temperature() != null && (out == null || hour.temperature() > out.temperature()) ? hour : out;
         }
         return out;
     }
 
-    private static boolean hot(List<Hour> hours) {
+    private static boolean hot(List<PlanHour> hours) {
         return hours.stream().anyMatch(hour -> hour.temperature() != null && hour.temperature() >= HOT);
     }
 

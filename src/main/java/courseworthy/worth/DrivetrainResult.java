@@ -15,7 +15,7 @@ import java.util.List;
  * @param walking       time on foot, s
  * @param hardest       what the hardest gear limits
  */
-public record DrivetrainResult(Drivetrain drivetrain, double circumference, List<ClimbInGear> climbed, List<Use> use, double grinding,
+public record DrivetrainResult(Drivetrain drivetrain, double circumference, List<ClimbInGear> climbed, List<GearTime> use, double grinding,
         double coasting, double walking, HardestGear hardest) {
 
     public DrivetrainResult {
@@ -40,6 +40,6 @@ public record DrivetrainResult(Drivetrain drivetrain, double circumference, List
      * @param gear    ring and sprocket
      * @param seconds over the whole event
      */
-    public record Use(Gear gear, double seconds) {
+    public record GearTime(Gear gear, double seconds) {
     }
 }

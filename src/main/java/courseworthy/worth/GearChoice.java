@@ -3,7 +3,7 @@ package courseworthy.worth;
 import courseworthy.call.Call;
 import courseworthy.decision.Decision;
 import courseworthy.demand.EstimatedRide;
-import courseworthy.demand.EstimatedRide.Piece;
+import courseworthy.demand.EstimatedRide.RidePiece;
 import courseworthy.engine.GearPairs;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.Range;
@@ -27,7 +27,7 @@ import java.util.List;
  * @param common   what else is ridden, the easiest first: what no other beats in easiest gear, hardest gear and largest step at once,
  *                 those nearest the decided
  */
-public record GearChoice(String bike, String ridden, double width, Range lowest, double usual, Range highest, List<Piece> pieces,
+public record GearChoice(String bike, String ridden, double width, Range lowest, double usual, Range highest, List<RidePiece> pieces,
         DrivetrainResult decided, List<DrivetrainResult> common) {
 
     /** So many besides the decided (judgement). */

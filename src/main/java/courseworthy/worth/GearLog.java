@@ -3,7 +3,7 @@ package courseworthy.worth;
 import courseworthy.course.Stretch;
 import courseworthy.ride.RideEstimate;
 import courseworthy.ride.RideTrace;
-import courseworthy.worth.RoadBook.Effort;
+import courseworthy.worth.RoadBook.EffortLevel;
 import courseworthy.worth.RoadBook.GearUse;
 import java.util.List;
 
@@ -54,8 +54,8 @@ final class GearLog {
             }
         }
         double most = Math.max(Math.max(walked, ferried), Math.max(pedalled, coasted));
-        Effort effort = pedalled == most ? Effort.PEDALLED : coasted == most ? Effort.COASTING : walked == most ? Effort.ON_FOOT : Effort.BY_FERRY;
-        return new GearUse(effort, effort == Effort.PEDALLED ? longest(seconds) : null);
+        EffortLevel effort = pedalled == most ? EffortLevel.PEDALLED : coasted == most ? EffortLevel.COASTING : walked == most ? EffortLevel.ON_FOOT : EffortLevel.BY_FERRY;
+        return new GearUse(effort, effort == EffortLevel.PEDALLED ? longest(seconds) : null);
     }
 
     /** Share of a step that lies between two distances. */

@@ -6,7 +6,7 @@ import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.EstimatedRide.Kind;
-import courseworthy.demand.EstimatedRide.Piece;
+import courseworthy.demand.EstimatedRide.RidePiece;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.engine.GearPairs;
@@ -95,7 +95,7 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
         RideEstimate estimate = call.demands().estimated().estimate();
         CadenceAnalysis turning = GearChoice.turning(call);
         boolean sustained = sustained(call.demands());
-        Piece piece = call.demands().estimated().piece(sustained ? Kind.KILOMETRE : Kind.HUNDRED);
+        RidePiece piece = call.demands().estimated().piece(sustained ? Kind.KILOMETRE : Kind.HUNDRED);
         double lowest = turning.lowestCadence().mid();
         RideTrace with = estimate.trace(RideChange.NONE.withGearing(new Gearing(List.of(decided, HARD), turning.circumference(), lowest,
                 Math.max(lowest, turning.highestCadence().mid()))));

@@ -2,7 +2,7 @@ package courseworthy.worth;
 
 import courseworthy.call.Call;
 import courseworthy.demand.EstimatedRide;
-import courseworthy.demand.EstimatedRide.Piece;
+import courseworthy.demand.EstimatedRide.RidePiece;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
 import courseworthy.engine.ShippedRules;
@@ -57,7 +57,7 @@ public record HeldGradients(Drivetrain drivetrain, Range power, double rolling, 
      * @param climbed how it is ridden
      * @param held    whether the gear is turned at the lowest cadence or faster there
      */
-    public record SteepPiece(Piece piece, ClimbInGear climbed, boolean held) {
+    public record SteepPiece(RidePiece piece, ClimbInGear climbed, boolean held) {
     }
 
     /** The piece on which the easiest gear is turned slowest; null where no piece is known. */
@@ -89,14 +89,14 @@ public record HeldGradients(Drivetrain drivetrain, Range power, double rolling, 
         double rolling = estimate.rolling(estimate.way().ground(estimate.stepAt(on.easiest() == null ? 0 : Math.min(on.easiest(), estimate.way().length())))).mid();
         PowerBalance balance = PowerBalance.of(estimate.basis().mass().mid(), estimate.basis().dragArea().mid(), rolling);
         List<HeldGear> gears = new ArrayList<>();
-        for (DrivetrainResult.Use use : geared.use()) {
+        for (DrivetrainResult.GearTime use : geared.use()) {
             double slowest = use.gear().speed(cadence.lowestCadence().mid(), geared.circumference());
             double fastest = use.gear().speed(cadence.highestCadence().mid(), geared.circumference());
             gears.add(new HeldGear(use.gear(), held(balance, left, fastest, estimate.density()), held(balance, left, slowest, estimate.density()), slowest,
                     fastest, use.seconds()));
         }
         List<SteepPiece> steep = new ArrayList<>();
-        for (Piece piece : on.pieces()) {
+        for (RidePiece piece : on.pieces()) {
             ClimbInGear climbed = cadence.climbed(piece, drivetrain.easiest());
             steep.add(new SteepPiece(piece, climbed, climbed.cadence().mid() >= cadence.lowestCadence().mid() && !climbed.walked()));
         }

@@ -54,11 +54,11 @@ final class PartEffects {
     private static final double WATER_CARRIED = 0.5;
 
     /** What a change on a topic does, from one value to another in its ticks or positions. */
-    private interface Change {
+    private interface SetUpChange {
         Effect effect(Topic topic, long from, long to);
     }
 
-    private static final Map<Topic, Change> CHANGES = new HashMap<>();
+    private static final Map<Topic, SetUpChange> CHANGES = new HashMap<>();
 
     static {
         atBothEnds(Topics.FRONT_TYRE_WIDTH, PartEffects::width);
@@ -84,13 +84,13 @@ final class PartEffects {
     private PartEffects() {
     }
 
-    private static void atBothEnds(Topic front, Change change) {
+    private static void atBothEnds(Topic front, SetUpChange change) {
         CHANGES.put(front, change);
         CHANGES.put(front.otherEnd(), change);
     }
 
     /** The same effect for every so many ticks or positions. */
-    private static Change each(double ticks, Effect effect) {
+    private static SetUpChange each(double ticks, Effect effect) {
         return (topic, from, to) -> effect.times((to - from) / ticks);
     }
 
@@ -99,7 +99,7 @@ final class PartEffects {
      * computed.
      */
     static Effect between(Topic topic, long from, long to) {
-        Change change = CHANGES.get(topic);
+        SetUpChange change = CHANGES.get(topic);
         return change == null ? null : change.effect(topic, from, to);
     }
 

@@ -15,7 +15,7 @@ import java.util.List;
  * @param choices what may wait in them, with its work and minutes
  * @param wetTyres what the call for wet ground has other than the call, in words; empty where that is the same, null where there is none
  */
-public record PitPlan(List<Stop> pits, Wheels wheels, Boolean help, Walk onFoot, List<Piece> easy, List<Choice> choices, List<String> wetTyres) {
+public record PitPlan(List<PitStop> pits, Wheels wheels, Boolean help, Walk onFoot, List<LapPiece> easy, List<PitChoice> choices, List<String> wetTyres) {
 
     /** A bottle that is handed up, L (common practice, no source). */
     public static final double BOTTLE = 0.5;
@@ -31,7 +31,7 @@ public record PitPlan(List<Stop> pits, Wheels wheels, Boolean help, Walk onFoot,
     }
 
     /** A piece of a lap, m from its start. */
-    public record Piece(double from, double to) {
+    public record LapPiece(double from, double to) {
     }
 
     /** Front and rear wheel, in words: width, tread and pressure of the tyre. */
@@ -39,14 +39,14 @@ public record PitPlan(List<Stop> pits, Wheels wheels, Boolean help, Walk onFoot,
     }
 
     /** A pit and each time the rider comes by. */
-    public record Stop(PitPlace pit, List<Passage> passages) {
-        public Stop {
+    public record PitStop(PitPlace pit, List<PitPassage> passages) {
+        public PitStop {
             passages = List.copyOf(passages);
         }
 
         /** Bottles to have ready there. */
         public long bottles() {
-            return passages.stream().filter(Passage::bottle).count();
+            return passages.stream().filter(PitPassage::bottle).count();
         }
     }
 
@@ -58,7 +58,7 @@ public record PitPlan(List<Stop> pits, Wheels wheels, Boolean help, Walk onFoot,
      * @param after  s from the start
      * @param bottle whether to take a bottle
      */
-    public record Passage(int lap, double at, Range after, boolean bottle) {
+    public record PitPassage(int lap, double at, Range after, boolean bottle) {
     }
 
     /**
@@ -83,10 +83,10 @@ public record PitPlan(List<Stop> pits, Wheels wheels, Boolean help, Walk onFoot,
      * @param pays     what it must save on each of these laps to pay for the exchange, s
      * @param worth    what it is worth on this course; null where nothing can be computed
      */
-    public record Choice(Kind kind, Range exchange, double work, int laps, Range pays, PitWorth worth) {
+    public record PitChoice(Kind kind, Range exchange, double work, int laps, Range pays, PitWorth worth) {
 
         /** Of which it is not known what it is worth. */
-        public Choice(Kind kind, Range exchange, double work, int laps, Range pays) {
+        public PitChoice(Kind kind, Range exchange, double work, int laps, Range pays) {
             this(kind, exchange, work, laps, pays, null);
         }
     }

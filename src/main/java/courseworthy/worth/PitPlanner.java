@@ -15,11 +15,11 @@ import courseworthy.topic.End;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.topic.Work;
-import courseworthy.worth.PitPlan.Choice;
+import courseworthy.worth.PitPlan.PitChoice;
 import courseworthy.worth.PitPlan.Kind;
-import courseworthy.worth.PitPlan.Passage;
-import courseworthy.worth.PitPlan.Piece;
-import courseworthy.worth.PitPlan.Stop;
+import courseworthy.worth.PitPlan.PitPassage;
+import courseworthy.worth.PitPlan.LapPiece;
+import courseworthy.worth.PitPlan.PitStop;
 import courseworthy.worth.PitPlan.Walk;
 import courseworthy.worth.PitPlan.Wheels;
 import java.util.ArrayList;
@@ -79,10 +79,10 @@ final class PitPlanner {
     }
 
     private PitPlan plan(DayPlan plan, Call wet) {
-        List<Stop> stops = new ArrayList<>();
-        List<Passage> all = passages(plan);
+        List<PitStop> stops = new ArrayList<>();
+        List<PitPassage> all = passages(plan);
         for (PitPlace pit : pits) {
-            stops.add(new Stop(pit, all.stream().filter(each -> Math.abs(each.at() - (each.lap() - 1) * lap - pit.at()) < 1).toList()));
+            stops.add(new PitStop(pit, all.stream().filter(each -> Math.abs(each.at() - (each.lap() - 1) * lap - pit.at()) < 1).toList()));
         }
         List<String> tyres = wet == null ? null : wetTyres(wet);
         MeasureValue help = call.demands().get(Measure.OUTSIDE_HELP);
@@ -99,7 +99,7 @@ final class PitPlanner {
      * Every time the rider comes by a pit before the finish, with the bottles taken there: one is taken where what is left would not last to the next
      * place to take one.
      */
-    private List<Passage> passages(DayPlan plan) {
+    private List<PitPassage> passages(DayPlan plan) {
         List<double[]> places = new ArrayList<>();
         for (int i = 0; i < laps; i++) {
             for (PitPlace pit : pits) {
@@ -113,7 +113,7 @@ final class PitPlanner {
         double perSecond = plan.fluids().drink().mid() / on.estimate().total().mid();
         double left = Math.max(BOTTLE, plan.fluids().gaps().isEmpty() ? 0 : plan.fluids().gaps().get(0).carry().mid());
         double before = 0;
-        List<Passage> out = new ArrayList<>();
+        List<PitPassage> out = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             double at = places.get(i)[1];
             Range after = arrivals.after(at);
@@ -121,7 +121,7 @@ final class PitPlanner {
             before = after.mid();
             boolean bottle = places.get(i)[2] > 0 && left < RESERVE * perSecond * (nextBottle(places, i) - after.mid());
             left = bottle ? BOTTLE : left;
-            out.add(new Passage((int) places.get(i)[0], at, after, bottle));
+            out.add(new PitPassage((int) places.get(i)[0], at, after, bottle));
         }
         return out;
     }
@@ -150,21 +150,21 @@ final class PitPlanner {
     }
 
     /** The longest pieces of a lap that are smooth, not technical, neither steep nor fast, in order. */
-    private List<Piece> easy() {
+    private List<LapPiece> easy() {
         DiscretisedCourse way = on.estimate().way();
-        List<Piece> out = new ArrayList<>();
+        List<LapPiece> out = new ArrayList<>();
         for (int i = 0; i < way.size(); i++) {
             double from = way.along(i) - way.length(i);
-            Piece last = out.isEmpty() ? null : out.get(out.size() - 1);
+            LapPiece last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (isEasy(way, i) && last != null && from - last.to() < 1) {
-                out.set(out.size() - 1, new Piece(last.from(), way.along(i)));
+                out.set(out.size() - 1, new LapPiece(last.from(), way.along(i)));
             } else if (isEasy(way, i)) {
-                out.add(new Piece(from, way.along(i)));
+                out.add(new LapPiece(from, way.along(i)));
             }
         }
         out.removeIf(each -> each.to() - each.from() < LEAST_EASY);
         out.sort(Comparator.comparingDouble(each -> each.from() - each.to()));
-        return out.stream().limit(MOST_EASY).sorted(Comparator.comparingDouble(Piece::from)).toList();
+        return out.stream().limit(MOST_EASY).sorted(Comparator.comparingDouble(LapPiece::from)).toList();
     }
 
     private boolean isEasy(DiscretisedCourse way, int step) {
@@ -190,8 +190,8 @@ final class PitPlanner {
         return out;
     }
 
-    private List<Choice> choices(List<String> wetTyres, PitWorthCalculator worths) {
-        List<Choice> out = new ArrayList<>();
+    private List<PitChoice> choices(List<String> wetTyres, PitWorthCalculator worths) {
+        List<PitChoice> out = new ArrayList<>();
         boolean helped = pits.stream().anyMatch(each -> each.wheels() && each.helper());
         Range exchange = helped ? WHEELS_HELPED : WHEELS_ALONE;
         if (pits.stream().anyMatch(PitPlace::wheels)) {
@@ -206,7 +206,7 @@ final class PitPlanner {
         return out;
     }
 
-    private Choice choice(Kind kind, Range exchange, double work, PitWorthCalculator worths) {
-        return new Choice(kind, exchange, work, laps - 1, exchange.times(1.0 / (laps - 1)), worths.of(kind, exchange));
+    private PitChoice choice(Kind kind, Range exchange, double work, PitWorthCalculator worths) {
+        return new PitChoice(kind, exchange, work, laps - 1, exchange.times(1.0 / (laps - 1)), worths.of(kind, exchange));
     }
 }

@@ -11,7 +11,7 @@ import courseworthy.ride.Range;
  * @param washing  what the helper has to do to the other bike on each lap, s; null where the bike is not changed
  * @param lap      how long a lap takes, s
  */
-public record PitWorth(Wet wet, Repair repair, Range perMud, Range washing, Range lap) {
+public record PitWorth(Wet wet, RepairTime repair, Range perMud, Range washing, Range lap) {
 
     /**
      * Tyres for the wet against those of the bike, on wet ground.
@@ -36,7 +36,7 @@ public record PitWorth(Wet wet, Repair repair, Range perMud, Range washing, Rang
      * @param saved  what the wheel saves at the pit itself, s; 0 where it is not quicker
      * @param within m on foot to the pit within which the wheel is quicker; 0 where it never is
      */
-    public record Repair(Range tube, double saved, double within) {
+    public record RepairTime(Range tube, double saved, double within) {
     }
 
     /** Whether the helper has the other bike washed while a lap is ridden. */

@@ -83,14 +83,14 @@ final class PitWorthCalculator {
     }
 
     /** Null where it is not known how long a tube takes. */
-    private PitWorth.Repair repair(Range exchange) {
+    private PitWorth.RepairTime repair(Range exchange) {
         MeasureValue stop = call.demands().get(Measure.TUBE_STOP);
         if (stop == null) {
             return null;
         }
         Range tube = new Range(seconds(stop.low()), seconds(stop.mid()), seconds(stop.high()));
         double saved = Math.max(0, tube.mid() - exchange.mid());
-        return new PitWorth.Repair(tube, saved, saved * Walking.SPEED.mid());
+        return new PitWorth.RepairTime(tube, saved, saved * Walking.SPEED.mid());
     }
 
     private static double seconds(long ticks) {

@@ -22,7 +22,7 @@ import java.util.Set;
  * @param lacking what the call would change then and no part of the workshop can, in the order of the catalogue
  * @param wet    the call on wet ground; null where the ground is not wet then
  */
-public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> lacking, Call wet) {
+public record PlanB(String turns, Range time, List<PlanBLine> lines, List<MissingItem> lacking, Call wet) {
 
     /** The bike stands in the line-up so long before the start, s (practice). */
     public static final double LINED_UP = 20 * 60;
@@ -47,15 +47,15 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * @param written whether that time was written; else it is an estimate
      * @param latest  the last moment to begin where all lines are changed one after another, s from the start, so below 0
      */
-    public record Line(String topic, String first, String second, Work change, double takes, boolean written, double latest) {
-        Line begun(double at) {
-            return new Line(topic, first, second, change, takes, written, at);
+    public record PlanBLine(String topic, String first, String second, Work change, double takes, boolean written, double latest) {
+        PlanBLine begun(double at) {
+            return new PlanBLine(topic, first, second, change, takes, written, at);
         }
     }
 
     /** When work on the first of the changes has to start, s from the start, so below 0; null where nothing changes. */
     public Double workStarts() {
-        return lines.isEmpty() ? null : lines.stream().map(Line::latest).min(Comparator.naturalOrder()).orElseThrow();
+        return lines.isEmpty() ? null : lines.stream().map(PlanBLine::latest).min(Comparator.naturalOrder()).orElseThrow();
     }
 
     /**
@@ -66,7 +66,7 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * @param second the call then
      */
     public static PlanB of(String turns, Call first, Call second) {
-        List<Line> lines = new ArrayList<>();
+        List<PlanBLine> lines = new ArrayList<>();
         for (Decision decision : first.decisions()) {
             Decision other = second.on(decision.topic());
             if (!decision.text().equals(other.text()) && !sameGear(decision, other) || !tyre(decision.topic(), first, second).isEmpty()) {
@@ -87,7 +87,7 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * @param wanted the call then
      * @param has    what the build has then
      */
-    public record Lacking(String topic, String wanted, String has) {
+    public record MissingItem(String topic, String wanted, String has) {
     }
 
     /**
@@ -99,13 +99,13 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      */
     public static PlanB of(String turns, Call first, Call second, Call mounted, Call remounted, Set<Topic> parts) {
         PlanB plain = of(turns, mounted, remounted);
-        List<Lacking> out = new ArrayList<>();
+        List<MissingItem> out = new ArrayList<>();
         for (Decision decision : first.decisions()) {
             String wanted = second.on(decision.topic()).phrase();
             String has = remounted.on(decision.topic()).phrase();
             boolean stays = has.equals(mounted.on(decision.topic()).phrase()) && !has.equals(wanted);
             if (parts.contains(decision.topic()) && stays && !decision.phrase().equals(wanted)) {
-                out.add(new Lacking(decision.topic().name(), wanted, has));
+                out.add(new MissingItem(decision.topic().name(), wanted, has));
             }
         }
         return new PlanB(turns, plain.time, plain.lines, out, plain.wet);
@@ -120,11 +120,11 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
         return Math.abs(first.topic().resolution().base(second.value()) - now) < SAME_GEAR * now;
     }
 
-    private static Line line(Decision decision, Decision other, Call call, Call second) {
+    private static PlanBLine line(Decision decision, Decision other, Call call, Call second) {
         Work change = decision.topic().work();
         Double written = written(change, call);
         double takes = written != null ? written : hands(change) + waiting(change, call);
-        return new Line(decision.topic().name(), decision.phrase(), other.phrase() + tyre(decision.topic(), call, second), change, takes,
+        return new PlanBLine(decision.topic().name(), decision.phrase(), other.phrase() + tyre(decision.topic(), call, second), change, takes,
                 written != null, 0);
     }
 
@@ -150,9 +150,9 @@ public record PlanB(String turns, Range time, List<Line> lines, List<Lacking> la
      * begun first, and the waits run beside the work on the others. No other order lets the first of them begin later (longest tail
      * first: Jackson, Scheduling a production line to minimize maximum tardiness, 1955; from memory).
      */
-    private static Map<Work, Double> begun(List<Line> lines, Call call) {
+    private static Map<Work, Double> begun(List<PlanBLine> lines, Call call) {
         List<Work> changes = new ArrayList<>();
-        for (Line line : lines) {
+        for (PlanBLine line : lines) {
             if (!changes.contains(line.change())) {
                 changes.add(line.change());
             }

@@ -32,7 +32,7 @@ import java.util.List;
  * @param pumped     temperature and height where they are pumped
  * @param pumpedKnown whether that was written; else it is taken to be the start
  */
-public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.Place start, DayDemands.Place pumped, boolean pumpedKnown) {
+public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.RideEnvironment start, DayDemands.RideEnvironment pumped, boolean pumpedKnown) {
 
     /** The shipped row on wet ground. */
     private static final String WET_ROW = "shipped/less-pressure-in-the-wet";
@@ -40,9 +40,9 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
     /** @param turned the call on wet ground; null where none was made */
     static PressureSettings of(Call call, Call turned) {
         DayDemands day = call.demands().estimated().day();
-        DayDemands.Place start = day.startPlace();
-        DayDemands.Place written = day.pumped();
-        DayDemands.Place pumped = written == null ? start : new DayDemands.Place(written.temperature() == null ? start.temperature()
+        DayDemands.RideEnvironment start = day.startPlace();
+        DayDemands.RideEnvironment written = day.pumped();
+        DayDemands.RideEnvironment pumped = written == null ? start : new DayDemands.RideEnvironment(written.temperature() == null ? start.temperature()
                 : written.temperature(), written.height() == null ? start.height() : written.height());
         PressureSettings places = new PressureSettings(null, null, start, pumped, written != null);
         return new PressureSettings(places.setting(call, turned, true), places.setting(call, turned, false), start, pumped, written != null);
@@ -68,7 +68,7 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
                 floor.mid(), ceiling, wetter(call, turned, pressure, reference.mid()), capped, most(call, decided));
     }
 
-    private double elsewhere(double decided, DayDemands.Place place) {
+    private double elsewhere(double decided, DayDemands.RideEnvironment place) {
         return elsewhere(decided, place.temperature(), place.height());
     }
 
@@ -144,14 +144,14 @@ public record PressureSettings(TyreSetting front, TyreSetting rear, DayDemands.P
 
     private static Decision settled(Decision dry, double reference) {
         List<Claim> claims = new ArrayList<>(dry.taken());
-        for (Decision.Lost lost : dry.lost()) {
+        for (Decision.LosingClaim lost : dry.lost()) {
             claims.add(lost.claim());
         }
         Row row = ShippedRules.row(WET_ROW);
         for (Saying saying : row.sayings()) {
-            if (saying.topic().equals(dry.topic()) && saying.worth() instanceof Saying.Times times) {
+            if (saying.topic().equals(dry.topic()) && saying.source() instanceof Saying.Times times) {
                 long value = times.on(saying.topic(), times.measure().scale().resolution().ticks(reference));
-                claims.add(Claim.of(row.author(), saying.topic(), saying.verb(), value, saying.written(), List.of()));
+                claims.add(Claim.of(row.origin(), saying.topic(), saying.verb(), value, saying.written(), List.of()));
             }
         }
         return Settler.settle(dry.topic(), claims);

@@ -23,8 +23,8 @@ import java.util.List;
  * @param deciding   the climb, from 1, on which the easiest gear is asked for; null where that is on none
  * @param marks      what is at the wayside, in order; what is at one place is one mark
  */
-public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiece> ground, Drivetrain drivetrain, List<GearPiece> gears,
-        List<Passage> passages, List<Ascent> climbs, Integer deciding, List<Mark> marks) {
+public record RoadBook(double lap, int laps, SimplifiedHeights heights, List<RoadBookGround> ground, Drivetrain drivetrain, List<GearPiece> gears,
+        List<RoadBookPassage> passages, List<Ascent> climbs, Integer deciding, List<SupportMark> marks) {
 
     public RoadBook {
         ground = List.copyOf(ground);
@@ -40,7 +40,7 @@ public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiec
      * @param line      what stays
      * @param tolerance how far the course is above or below that line at most, m
      */
-    public record HeightLine(ElevationLine line, double tolerance) {
+    public record SimplifiedHeights(ElevationLine line, double tolerance) {
     }
 
     /**
@@ -53,7 +53,7 @@ public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiec
      * @param use       how it is ridden
      * @param reached   time from the start of the ride to its start, on the first lap, s
      */
-    public record GroundPiece(double from, double to, GroundLook look, HeightChange change, GearUse use, Range reached) {
+    public record RoadBookGround(double from, double to, GroundLook look, HeightChange change, GearUse use, Range reached) {
     }
 
     /** Climbed and lost, m. */
@@ -77,7 +77,7 @@ public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiec
     }
 
     /** How a length is ridden for most of its time. */
-    public enum Effort { PEDALLED, COASTING, ON_FOOT, BY_FERRY }
+    public enum EffortLevel { PEDALLED, COASTING, ON_FOOT, BY_FERRY }
 
     /**
      * How a length is ridden.
@@ -85,7 +85,7 @@ public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiec
      * @param effort for most of the time
      * @param gear   of what is pedalled, the one in use longest; null where the length is not pedalled, or without a drivetrain
      */
-    public record GearUse(Effort effort, Gear gear) {
+    public record GearUse(EffortLevel effort, Gear gear) {
     }
 
     /** A length on which one gear is in use: m from the start of the lap. */
@@ -99,7 +99,7 @@ public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiec
      * @param lap   from 1
      * @param after time from the start, stops before it counted, s
      */
-    public record Passage(double at, int lap, Range after) {
+    public record RoadBookPassage(double at, int lap, Range after) {
     }
 
     /**
@@ -112,6 +112,6 @@ public record RoadBook(double lap, int laps, HeightLine heights, List<GroundPiec
      * @param bag    whether a bag of one's own waits there
      * @param latest of a cut-off: s from the start; else null
      */
-    public record Mark(double at, int lap, boolean water, boolean food, boolean bag, Double latest) {
+    public record SupportMark(double at, int lap, boolean water, boolean food, boolean bag, Double latest) {
     }
 }

@@ -18,11 +18,11 @@ import courseworthy.ride.Roughness;
 import courseworthy.worth.RoadBook.GearPiece;
 import courseworthy.worth.RoadBook.GearUse;
 import courseworthy.worth.RoadBook.GroundLook;
-import courseworthy.worth.RoadBook.GroundPiece;
+import courseworthy.worth.RoadBook.RoadBookGround;
 import courseworthy.worth.RoadBook.HeightChange;
-import courseworthy.worth.RoadBook.HeightLine;
-import courseworthy.worth.RoadBook.Mark;
-import courseworthy.worth.RoadBook.Passage;
+import courseworthy.worth.RoadBook.SimplifiedHeights;
+import courseworthy.worth.RoadBook.SupportMark;
+import courseworthy.worth.RoadBook.RoadBookPassage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,7 +75,7 @@ public final class RoadBookMaker {
     }
 
     private RoadBook make() {
-        List<GroundPiece> ground = ground();
+        List<RoadBookGround> ground = ground();
         TreeSet<Double> places = places(ground);
         return new RoadBook(lap, laps(), heights(), ground, drivetrain, gears(gearPlaces(ground, places)), passages(places), on.day().climbs(), deciding(), marks());
     }
@@ -84,7 +84,7 @@ public final class RoadBookMaker {
         return on.estimate().basis().laps();
     }
 
-    private HeightLine heights() {
+    private SimplifiedHeights heights() {
         ElevationLine line = course.line();
         if (line == null) {
             return null;
@@ -96,17 +96,17 @@ public final class RoadBookMaker {
             most = Math.max(most, height);
         }
         double tolerance = Math.max(LEAST_TOLERANCE, (most - least) / HEIGHT_PARTS);
-        return new HeightLine(ElevationThinner.thinned(line, tolerance), tolerance);
+        return new SimplifiedHeights(ElevationThinner.thinned(line, tolerance), tolerance);
     }
 
     /**
      * Stretches, neighbours that look the same as one; without a measured line only where they climb the same too. Lengths are as they are
      * ridden, which a track may tell a little otherwise.
      */
-    private List<GroundPiece> ground() {
+    private List<RoadBookGround> ground() {
         List<Stretch> stretches = course.stretches();
         double ridden = lap / course.length();
-        List<GroundPiece> out = new ArrayList<>();
+        List<RoadBookGround> out = new ArrayList<>();
         double from = 0;
         for (int first = 0; first < stretches.size();) {
             GroundLook look = look(stretches.get(first));
@@ -118,7 +118,7 @@ public final class RoadBookMaker {
                 length += stretches.get(next++).length();
             }
             double to = next == stretches.size() ? lap : from + length * ridden;
-            out.add(new GroundPiece(from, to, look, change, gears.between(from, to), arrivals.after(from)));
+            out.add(new RoadBookGround(from, to, look, change, gears.between(from, to), arrivals.after(from)));
             from = to;
             first = next;
         }
@@ -156,12 +156,12 @@ public final class RoadBookMaker {
     }
 
     /** Places on a lap where clock and gears are given: its ends, every so many metres between, and where the ground changes. */
-    private TreeSet<Double> places(List<GroundPiece> ground) {
+    private TreeSet<Double> places(List<RoadBookGround> ground) {
         double spacing = spacing();
         TreeSet<Double> out = new TreeSet<>();
         out.add(0.0);
         out.add(lap);
-        for (GroundPiece piece : ground) {
+        for (RoadBookGround piece : ground) {
             out.add(piece.from());
         }
         for (int i = 1; i * spacing < lap; i++) {
@@ -185,7 +185,7 @@ public final class RoadBookMaker {
     }
 
     /** Without a measured line nobody knows where on a stretch its hills are, so the gear is given for the whole of it. */
-    private TreeSet<Double> gearPlaces(List<GroundPiece> ground, TreeSet<Double> places) {
+    private TreeSet<Double> gearPlaces(List<RoadBookGround> ground, TreeSet<Double> places) {
         if (on.estimate().way().isMeasured()) {
             return places;
         }
@@ -212,13 +212,13 @@ public final class RoadBookMaker {
         return out;
     }
 
-    private List<Passage> passages(TreeSet<Double> places) {
-        List<Passage> out = new ArrayList<>();
+    private List<RoadBookPassage> passages(TreeSet<Double> places) {
+        List<RoadBookPassage> out = new ArrayList<>();
         for (double at : places) {
-            out.add(new Passage(at, 1, at == 0 ? Range.exact(0) : arrivals.after(at)));
+            out.add(new RoadBookPassage(at, 1, at == 0 ? Range.exact(0) : arrivals.after(at)));
         }
         for (int i = 2; i <= laps(); i++) {
-            out.add(new Passage(i * lap, i, arrivals.after(i * lap)));
+            out.add(new RoadBookPassage(i * lap, i, arrivals.after(i * lap)));
         }
         return out;
     }
@@ -233,22 +233,22 @@ public final class RoadBookMaker {
         return null;
     }
 
-    private List<Mark> marks() {
-        List<Mark> out = new ArrayList<>();
-        for (DayDemands.Stop stop : on.day().stops()) {
-            out.add(new Mark(stop.at(), lapAt(stop.at()), stop.water(), stop.food(), stop.bag(), null));
+    private List<SupportMark> marks() {
+        List<SupportMark> out = new ArrayList<>();
+        for (DayDemands.SupportStop stop : on.day().stops()) {
+            out.add(new SupportMark(stop.at(), lapAt(stop.at()), stop.water(), stop.food(), stop.bag(), null));
         }
         for (DayDemands.Latest latest : on.day().latest()) {
             int with = with(out, latest.at());
-            Mark stop = with < 0 ? new Mark(latest.at(), lapAt(latest.at()), false, false, false, null) : out.remove(with);
-            out.add(new Mark(stop.at(), stop.lap(), stop.water(), stop.food(), stop.bag(), latest.within()));
+            SupportMark stop = with < 0 ? new SupportMark(latest.at(), lapAt(latest.at()), false, false, false, null) : out.remove(with);
+            out.add(new SupportMark(stop.at(), stop.lap(), stop.water(), stop.food(), stop.bag(), latest.within()));
         }
-        out.sort(Comparator.comparingDouble(Mark::at));
+        out.sort(Comparator.comparingDouble(SupportMark::at));
         return out;
     }
 
     /** Which of some marks is at a place and has no latest time yet; -1 where none is. */
-    private static int with(List<Mark> marks, double at) {
+    private static int with(List<SupportMark> marks, double at) {
         for (int i = 0; i < marks.size(); i++) {
             if (Math.abs(marks.get(i).at() - at) < SHORTEST && marks.get(i).latest() == null) {
                 return i;

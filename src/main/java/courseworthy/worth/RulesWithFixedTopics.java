@@ -52,8 +52,8 @@ final class RulesWithFixedTopics implements RuleSet {
             }
 
             @Override
-            public List<UndeterminedRule> couldNotTell() {
-                return firing.couldNotTell();
+            public List<UndeterminedRule> undetermined() {
+                return firing.undetermined();
             }
 
             @Override

@@ -20,7 +20,7 @@ import java.util.List;
  * @param breakEven against the recommended; null where no stop hangs on the difference
  * @param uncounted topics that differ and that no figure here counts
  */
-public record SetUp(String written, List<Difference> changes, List<Refusal> refused, Effect effect, Range returned, double riding,
+public record SetUp(String written, List<SetUpDifference> changes, List<RefusedValue> refused, Effect effect, Range returned, double riding,
         double work, Gears gears, BreakEven breakEven, List<String> uncounted) {
 
     public SetUp {
@@ -35,7 +35,7 @@ public record SetUp(String written, List<Difference> changes, List<Refusal> refu
     }
 
     /** The kind of bike that was asked for and cannot be; null where none was, or it is the one shown. */
-    public Refusal refusedBike() {
+    public RefusedValue refusedBike() {
         return refused.stream().filter(each -> each.topic() == Topics.BIKE).findFirst().orElse(null);
     }
 
@@ -58,7 +58,7 @@ public record SetUp(String written, List<Difference> changes, List<Refusal> refu
      *
      * @param asked whether it was asked for; else it follows from what was
      */
-    public record Difference(Topic topic, String recommended, String here, boolean asked) {
+    public record SetUpDifference(Topic topic, String recommended, String here, boolean asked) {
     }
 
     /**
@@ -67,6 +67,6 @@ public record SetUp(String written, List<Difference> changes, List<Refusal> refu
      * @param by   ids of the rules that stand against it
      * @param here what is decided instead
      */
-    public record Refusal(Topic topic, String asked, String here, List<String> by) {
+    public record RefusedValue(Topic topic, String asked, String here, List<String> by) {
     }
 }

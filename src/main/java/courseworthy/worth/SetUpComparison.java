@@ -3,7 +3,7 @@ package courseworthy.worth;
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
@@ -81,7 +81,7 @@ public final class SetUpComparison {
                 derived.put(each.getKey(), each.getValue());
             }
         }
-        return new Call(ridden.with(derived), call.decisions(), call.tasks(), call.couldNotTell());
+        return new Call(ridden.with(derived), call.decisions(), call.tasks(), call.undetermined());
     }
 
     /** The recommended set-up. */
@@ -102,7 +102,7 @@ public final class SetUpComparison {
             return onAnother(written, values, bike.text());
         }
         List<String> uncounted = new ArrayList<>();
-        List<SetUp.Difference> changes = changes(call, values, uncounted);
+        List<SetUp.SetUpDifference> changes = changes(call, values, uncounted);
         Effect effect = effect(call);
         WorthCalculator here = new WorthCalculator(riding(call), sensitivity);
         Range saved = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
@@ -112,14 +112,14 @@ public final class SetUpComparison {
     }
 
     /** What differs from the recommended, the asked for first; adds what of it no figure counts. */
-    private List<SetUp.Difference> changes(Call call, Map<Topic, Long> values, List<String> uncounted) {
-        List<SetUp.Difference> changes = new ArrayList<>();
+    private List<SetUp.SetUpDifference> changes(Call call, Map<Topic, Long> values, List<String> uncounted) {
+        List<SetUp.SetUpDifference> changes = new ArrayList<>();
         for (Topic topic : Topics.all()) {
             Decision before = recommended.on(topic);
             Decision after = call.on(topic);
             if (!before.text().equals(after.text())) {
                 changes.add(values.containsKey(topic) ? changes.size() - follow(changes) : changes.size(),
-                        new SetUp.Difference(topic, before.phrase(), after.phrase(), values.containsKey(topic)));
+                        new SetUp.SetUpDifference(topic, before.phrase(), after.phrase(), values.containsKey(topic)));
                 if (NOT_RIDDEN.contains(topic)) {
                     uncounted.add(topic.name());
                 }
@@ -132,7 +132,7 @@ public final class SetUpComparison {
     private SetUp onAnother(String written, Map<Topic, Long> values, String kind) {
         Call call = CallMaker.call(new RulesWithFixedTopics(rules, values), on(kind));
         List<String> uncounted = new ArrayList<>();
-        List<SetUp.Difference> changes = changes(call, values, uncounted);
+        List<SetUp.SetUpDifference> changes = changes(call, values, uncounted);
         RideEstimate there = call.demands().estimated().estimate();
         Range returned = Sinkage.between(SampledEstimate.of(ridden.estimated().estimate()).savedBy(SampledEstimate.of(there)), ridden, call.demands());
         WorthCalculator here = new WorthCalculator(call, Sensitivity.of(call.demands()));
@@ -141,9 +141,9 @@ public final class SetUpComparison {
     }
 
     /** How many of the differences only follow. */
-    private static int follow(List<SetUp.Difference> changes) {
+    private static int follow(List<SetUp.SetUpDifference> changes) {
         int count = 0;
-        for (SetUp.Difference each : changes) {
+        for (SetUp.SetUpDifference each : changes) {
             count += each.asked() ? 0 : 1;
         }
         return count;
@@ -215,12 +215,12 @@ public final class SetUpComparison {
         return Range.around(was.low() - cost.low(), was.mid() - cost.mid(), was.high() - cost.high());
     }
 
-    private static List<SetUp.Refusal> refused(Call call, Map<Topic, Long> values) {
-        List<SetUp.Refusal> out = new ArrayList<>();
+    private static List<SetUp.RefusedValue> refused(Call call, Map<Topic, Long> values) {
+        List<SetUp.RefusedValue> out = new ArrayList<>();
         values.forEach((topic, value) -> {
             Decision decision = call.on(topic);
             if (decision.value() == null || !decision.value().equals(value)) {
-                out.add(new SetUp.Refusal(topic, topic.phrase(value), decision.phrase(), against(decision)));
+                out.add(new SetUp.RefusedValue(topic, topic.phrase(value), decision.phrase(), against(decision)));
             }
         });
         return out;
@@ -229,8 +229,8 @@ public final class SetUpComparison {
     /** The rules that stand against what was asked for. */
     private static List<String> against(Decision decision) {
         List<String> out = new ArrayList<>();
-        for (Lost lost : decision.lost()) {
-            if (lost.claim().author().rule().startsWith(RulesWithFixedTopics.SHEET)) {
+        for (LosingClaim lost : decision.lost()) {
+            if (lost.claim().origin().rule().startsWith(RulesWithFixedTopics.SHEET)) {
                 for (String rule : lost.by()) {
                     if (!rule.startsWith(RulesWithFixedTopics.SHEET) && !out.contains(rule)) {
                         out.add(rule);

@@ -115,7 +115,7 @@ public final class WorthCalculator {
     /** A steep piece in the easiest gear that is decided; null where either is not known. */
     public ClimbInGear climbed(EstimatedRide.Kind kind) {
         Double ratio = ratio(Topics.EASIEST_GEAR);
-        EstimatedRide.Piece piece = on.piece(kind);
+        EstimatedRide.RidePiece piece = on.piece(kind);
         return ratio == null || piece == null ? null : turning().climbed(piece, ratio);
     }
 
@@ -211,7 +211,7 @@ public final class WorthCalculator {
     /** Whether no limit speaks against a value; limits that tie one wheel to the other move with both. */
     private static boolean permitted(Decision decision, long value) {
         for (Claim claim : decision.taken()) {
-            boolean limit = claim.author().rank() == Rank.LIMIT && !claim.author().rule().startsWith("pairing/");
+            boolean limit = claim.origin().rank() == Rank.LIMIT && !claim.origin().rule().startsWith("pairing/");
             if (limit && (claim.verb() == Verb.AT_MOST && value > claim.value() || claim.verb() == Verb.AT_LEAST && value < claim.value()
                     || claim.verb() == Verb.RULE_OUT && value == claim.value())) {
                 return false;
@@ -228,7 +228,7 @@ public final class WorthCalculator {
         List<BreakEven> breakEvens = new ArrayList<>();
         boolean faster = saved.mid() > 0;
         Range returns = faster ? saved : new Range(-saved.high(), -saved.mid(), -saved.low());
-        for (Stop stop : stops(topic)) {
+        for (StopCost stop : stops(topic)) {
             BreakEven even = BreakEven.of(faster ? then : now, faster ? now : then, returns, stop.what, stop.cost, races());
             if (even != null && risks(topic, faster ? value : decision.value(), faster ? decision.value() : value)) {
                 breakEvens.add(even);
@@ -243,28 +243,28 @@ public final class WorthCalculator {
     }
 
     /** A stop that the faster option may bring, and its cost, s. */
-    private record Stop(String what, Range cost) {
+    private record StopCost(String what, Range cost) {
     }
 
-    private List<Stop> stops(Topic topic) {
+    private List<StopCost> stops(Topic topic) {
         if (topic.concerns().contains(Concern.PUNCTURES)) {
             return punctures();
         }
         if (topic == Topics.PLUGS) {
             Range more = Range.of(x -> Math.max(1, x[0] - x[1]), range(Measure.TUBE_STOP), range(Measure.PLUG_STOP));
-            return List.of(new Stop("tube stop in place of a plug", more));
+            return List.of(new StopCost("tube stop in place of a plug", more));
         }
-        return topic == Topics.TUBES ? List.of(new Stop("walk", ON_FOOT)) : List.of();
+        return topic == Topics.TUBES ? List.of(new StopCost("walk", ON_FOOT)) : List.of();
     }
 
-    private List<Stop> punctures() {
-        List<Stop> out = new ArrayList<>();
-        out.add(new Stop("plug stop", range(Measure.PLUG_STOP)));
+    private List<StopCost> punctures() {
+        List<StopCost> out = new ArrayList<>();
+        out.add(new StopCost("plug stop", range(Measure.PLUG_STOP)));
         Range tube = range(Measure.TUBE_STOP);
-        out.add(new Stop("tube stop", tube));
+        out.add(new StopCost("tube stop", tube));
         Range group = lostGroup();
         if (group != null && group.high() >= 1) {
-            out.add(new Stop("tube stop that loses the group", tube.plus(group)));
+            out.add(new StopCost("tube stop that loses the group", tube.plus(group)));
         }
         return out;
     }

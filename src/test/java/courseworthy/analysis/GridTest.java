@@ -136,7 +136,7 @@ class GridTest {
         for (int i = 0; i < SHEETS / 4; i++) {
             List<Row> rows = new ArrayList<>(List.of(row(0), row(1), row(2)));
             if (i % 3 == 0) {
-                rows.add(new Row(rows.get(0).author(), new Condition.AllOf(List.of(new Condition.NoneOf(List.of(rows.get(1).condition())))),
+                rows.add(new Row(rows.get(0).origin(), new Condition.AllOf(List.of(new Condition.NoneOf(List.of(rows.get(1).condition())))),
                         rows.get(0).sayings(), null));
             }
             String asked = rows.stream().map(row -> row.condition().canonical()).toList().toString();
@@ -165,8 +165,8 @@ class GridTest {
         int joined = 0;
         for (int i = 0; i < SHEETS * 2; i++) {
             Row first = row(0);
-            Row second = new Row(row(1).author(), new Condition.AllOf(parts(1 + chance.nextInt(2), 0)), first.sayings(), null);
-            Row other = new Row(first.author(), new Condition.AllOf(parts(1 + chance.nextInt(2), 0)), first.sayings(), null);
+            Row second = new Row(row(1).origin(), new Condition.AllOf(parts(1 + chance.nextInt(2), 0)), first.sayings(), null);
+            Row other = new Row(first.origin(), new Condition.AllOf(parts(1 + chance.nextInt(2), 0)), first.sayings(), null);
             List<Row> rows = List.of(other, second);
             for (Finding remark : SheetCheck.of(rows, List.of()).list()) {
                 if (remark.kind() == Kind.JOINABLE) {
@@ -221,7 +221,7 @@ class GridTest {
                 Stage stage = stage(remark);
                 assertThat(remark.witness().situation()).isNotNull();
                 for (RuleOrigin author : remark.rows()) {
-                    Row row = rows.stream().filter(one -> one.author().equals(author)).findFirst().orElseThrow();
+                    Row row = rows.stream().filter(one -> one.origin().equals(author)).findFirst().orElseThrow();
                     assertThat(row.condition().on(stage)).as("%s in %s", row, remark).isEqualTo(Truth.TRUE);
                     assertThat(row.condition().on(remark.witness().situation().after(9))).as("%s in %s", row, remark).isEqualTo(Truth.TRUE);
                     shown++;
@@ -276,7 +276,7 @@ class GridTest {
     private void alone(Row row, TreeSet<String> out) {
         BitSet speaks = speaks(row);
         if (speaks.isEmpty()) {
-            out.add(Kind.NEVER + " [" + row.author().rule() + "]");
+            out.add(Kind.NEVER + " [" + row.origin().rule() + "]");
             return;
         }
         String asked = row.condition().canonical();
@@ -286,7 +286,7 @@ class GridTest {
             always &= speaks.get(i) || !known(point, asked);
         }
         if (always) {
-            out.add(Kind.ALWAYS + " [" + row.author().rule() + "]");
+            out.add(Kind.ALWAYS + " [" + row.origin().rule() + "]");
         }
     }
 
@@ -300,7 +300,7 @@ class GridTest {
                     Kind kind = again.get(i) || again.get(j) ? null : pair(rows.get(i), speaks.get(i), rows.get(j), speaks.get(j));
                     boolean same = kind == Kind.IDENTICAL || kind == Kind.EQUIVALENT;
                     if (kind != null && same == doubles) {
-                        out.add(kind + " [" + rows.get(i).author().rule() + ", " + rows.get(j).author().rule() + "]");
+                        out.add(kind + " [" + rows.get(i).origin().rule() + ", " + rows.get(j).origin().rule() + "]");
                         again.set(j, same);
                     }
                 }
@@ -320,8 +320,8 @@ class GridTest {
 
     /** Written again from the meaning of the remarks, for rows that say one thing on one topic. */
     private static Kind kind(Row a, Row b, boolean aInB, boolean bInA) {
-        Force one = a.author().force();
-        Force other = b.author().force();
+        Force one = a.origin().force();
+        Force other = b.origin().force();
         if (aInB && bInA && one == other && says(a, b)) {
             return a.condition().canonical().equals(b.condition().canonical()) ? Kind.IDENTICAL : Kind.EQUIVALENT;
         }
@@ -344,7 +344,7 @@ class GridTest {
     }
 
     private static long said(Row row) {
-        return ((Saying.Literal) row.sayings().get(0).worth()).value();
+        return ((Saying.Literal) row.sayings().get(0).source()).value();
     }
 
     private static boolean says(Row a, Row b) {
@@ -352,7 +352,7 @@ class GridTest {
     }
 
     private static boolean asMuch(Row strong, Row weak) {
-        if (verb(strong) != verb(weak) || strong.author().force().weight() < weak.author().force().weight()) {
+        if (verb(strong) != verb(weak) || strong.origin().force().weight() < weak.origin().force().weight()) {
             return false;
         }
         long more = said(strong) - said(weak);
@@ -384,8 +384,8 @@ class GridTest {
         Collections.reverse(parts);
         Condition.AllOf again = new Condition.AllOf(parts);
         boolean reworded = chance.nextBoolean();
-        RuleOrigin author = new RuleOrigin(named.author().rule(), Rank.COACH, 0, first.author().force(), Evidence.OPINION, "", "Why.",
-                named.author().where());
+        RuleOrigin author = new RuleOrigin(named.origin().rule(), Rank.COACH, 0, first.origin().force(), Evidence.OPINION, "", "Why.",
+                named.origin().where());
         return new Row(author, reworded ? new Condition.AllOf(List.of(new Condition.AnyOf(List.of(again)))) : again, first.sayings(), null);
     }
 
@@ -409,18 +409,18 @@ class GridTest {
     private Condition part(int depth) {
         switch (chance.nextInt(depth > 0 ? 8 : 5)) {
             case 0:
-                return new Condition.Measured(Measure.SKILL, within(3), "some");
+                return new Condition.MeasureCondition(Measure.SKILL, within(3), "some");
             case 1:
-                return new Condition.Decided(BIKE, new ValueTest.Among(chance.nextBoolean() ? List.of((long) chance.nextInt(5))
+                return new Condition.DecisionCondition(BIKE, new ValueTest.Among(chance.nextBoolean() ? List.of((long) chance.nextInt(5))
                         : List.of(0L, 1L + chance.nextInt(4))), "some");
             case 2:
-                return new Condition.Measured(Measure.AERO_SHARE, within(4), "some");
+                return new Condition.MeasureCondition(Measure.AERO_SHARE, within(4), "some");
             case 5:
                 return new Condition.AnyOf(sets(depth));
             case 6:
                 return new Condition.NoneOf(sets(depth));
             default:
-                return new Condition.Measured(Measure.HOURS, within(4), "some");
+                return new Condition.MeasureCondition(Measure.HOURS, within(4), "some");
         }
     }
 

@@ -3,8 +3,8 @@ package courseworthy.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.analysis.Impact.Kind;
-import courseworthy.analysis.Impact.Named;
-import courseworthy.analysis.Impact.Ride;
+import courseworthy.analysis.Impact.ChangedRule;
+import courseworthy.analysis.Impact.ImpactRide;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,12 +16,12 @@ import org.junit.jupiter.api.Test;
 class RideCoverTest {
 
     private static final Kind GRAVEL = new Kind("mostly of", "gravel", "");
-    private static final List<Named> COURSES = List.of(named("a", GRAVEL), named("b", GRAVEL), named("c", GRAVEL), named("d"), named("e"), named("f"));
+    private static final List<ChangedRule> COURSES = List.of(named("a", GRAVEL), named("b", GRAVEL), named("c", GRAVEL), named("d"), named("e"), named("f"));
     private static final Kind JUNIORS = new Kind("tagged", "juniors", "");
-    private static final List<Named> RIDERS = List.of(named("Ann", JUNIORS), named("Bo", JUNIORS), named("Cy", JUNIORS), named("Di"), named("Ed"));
+    private static final List<ChangedRule> RIDERS = List.of(named("Ann", JUNIORS), named("Bo", JUNIORS), named("Cy", JUNIORS), named("Di"), named("Ed"));
 
-    private static Named named(String name, Kind... kinds) {
-        return new Named(name, List.of(kinds));
+    private static ChangedRule named(String name, Kind... kinds) {
+        return new ChangedRule(name, List.of(kinds));
     }
 
     @Test
@@ -29,18 +29,18 @@ class RideCoverTest {
         Random random = new Random(7);
         for (int i = 0; i < 2000; i++) {
             double share = random.nextDouble();
-            Set<Ride> rides = new LinkedHashSet<>();
-            for (Named course : COURSES) {
-                for (Named rider : RIDERS) {
+            Set<ImpactRide> rides = new LinkedHashSet<>();
+            for (ChangedRule course : COURSES) {
+                for (ChangedRule rider : RIDERS) {
                     if (random.nextDouble() < share) {
-                        rides.add(new Ride(course.name(), rider.name()));
+                        rides.add(new ImpactRide(course.name(), rider.name()));
                     }
                 }
             }
             int times = 0;
-            Set<Ride> told = new LinkedHashSet<>();
-            for (RideCover.Block block : RideCover.of(rides, RIDERS, COURSES).blocks()) {
-                spelt(block.riders(), RIDERS).forEach(rider -> spelt(block.courses(), COURSES).forEach(course -> told.add(new Ride(course, rider))));
+            Set<ImpactRide> told = new LinkedHashSet<>();
+            for (RideCover.CoverBlock block : RideCover.of(rides, RIDERS, COURSES).blocks()) {
+                spelt(block.riders(), RIDERS).forEach(rider -> spelt(block.courses(), COURSES).forEach(course -> told.add(new ImpactRide(course, rider))));
                 times += spelt(block.riders(), RIDERS).size() * spelt(block.courses(), COURSES).size();
             }
             assertThat(told).isEqualTo(rides);
@@ -48,9 +48,9 @@ class RideCoverTest {
         }
     }
 
-    private static List<String> spelt(GroupPhrase some, List<Named> all) {
+    private static List<String> spelt(GroupPhrase some, List<ChangedRule> all) {
         List<String> out = new ArrayList<>();
-        for (Named each : all) {
+        for (ChangedRule each : all) {
             boolean meant = some.all() ? !some.but().contains(each.name())
                     : some.names().contains(each.name()) || some.kinds().stream().anyMatch(each.kinds()::contains);
             if (meant) {
@@ -62,13 +62,13 @@ class RideCoverTest {
 
     @Test
     void aBlockIsToldAsOne() {
-        Set<Ride> rides = new LinkedHashSet<>();
-        List.of("a", "b", "c").forEach(course -> List.of("Di", "Ed").forEach(rider -> rides.add(new Ride(course, rider))));
-        RIDERS.forEach(rider -> rides.add(new Ride("f", rider.name())));
+        Set<ImpactRide> rides = new LinkedHashSet<>();
+        List.of("a", "b", "c").forEach(course -> List.of("Di", "Ed").forEach(rider -> rides.add(new ImpactRide(course, rider))));
+        RIDERS.forEach(rider -> rides.add(new ImpactRide("f", rider.name())));
         RideCover whom = RideCover.of(rides, RIDERS, COURSES);
         assertThat(whom.blocks()).containsExactlyInAnyOrder(
-                new RideCover.Block(new GroupPhrase(true, List.of(), List.of(), List.of()), new GroupPhrase(false, List.of(), List.of(), List.of("f"))),
-                new RideCover.Block(new GroupPhrase(false, List.of(), List.of(), List.of("Di", "Ed")), new GroupPhrase(false, List.of(), List.of(GRAVEL), List.of())));
+                new RideCover.CoverBlock(new GroupPhrase(true, List.of(), List.of(), List.of()), new GroupPhrase(false, List.of(), List.of(), List.of("f"))),
+                new RideCover.CoverBlock(new GroupPhrase(false, List.of(), List.of(), List.of("Di", "Ed")), new GroupPhrase(false, List.of(), List.of(GRAVEL), List.of())));
     }
 
     @Test

@@ -25,7 +25,7 @@ class SheetCheckTest {
         for (Row row : shipped) {
             List<Finding> remarks = SheetCheck.of(List.of(row), shipped).list();
             assertThat(row.sayings().isEmpty() || remarks.stream().anyMatch(remark -> remark.kind() == Kind.REPEATS
-                    && remark.rows().get(0).equals(row.author()) && remark.rows().get(1).equals(row.author()))).as(row.author().rule()).isTrue();
+                    && remark.rows().get(0).equals(row.origin()) && remark.rows().get(1).equals(row.origin()))).as(row.origin().rule()).isTrue();
         }
     }
 }

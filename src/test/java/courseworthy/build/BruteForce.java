@@ -105,7 +105,7 @@ final class BruteForce {
     private boolean permitted(Map<MountingPlace, Part> parts, List<Check> checks) {
         for (Check check : checks) {
             FitResult fit = check.on(bike, load, parts);
-            boolean known = fit.fits() || fit.result() == FitResult.Result.UNKNOWN && asItStands(check, parts);
+            boolean known = fit.fits() || fit.result() == FitResult.FitVerdict.UNKNOWN && asItStands(check, parts);
             if (!known) {
                 return false;
             }

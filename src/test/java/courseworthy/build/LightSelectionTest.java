@@ -2,7 +2,7 @@ package courseworthy.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.build.Build.NotMet;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.call.Call;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Evidence;
@@ -88,7 +88,7 @@ class LightSelectionTest {
         LightSelection lights = lights("to see by with a backup", quarters(4), LONG, BEHIND);
         assertThat(names(lights)).containsExactly("long light", "red light");
         assertThat(missing(lights)).containsExactly("lights: no backup apart from the main light; a second front light to see by");
-        assertThat(lights.missing()).extracting(NotMet::wanted).containsExactly("to see by with a backup");
+        assertThat(lights.missing()).extracting(UnmetDecision::wanted).containsExactly("to see by with a backup");
     }
 
     @Test

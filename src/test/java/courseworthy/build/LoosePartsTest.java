@@ -137,14 +137,14 @@ class LoosePartsTest {
         Build alone = build(uncharted, tread);
         assertThat(build.inPlace().get(MountingPlace.REAR_WHEEL).name()).isEqualTo("other wheel");
         assertThat(build.swaps()).hasSize(2).allSatisfy(swap -> assertThat(swap.why()).as(swap.on().name()).contains("a tyre width that the general table lists for its rim"));
-        assertThat(build.toMind().stream().filter(each -> each.author().rule().endsWith("tyre-on-rim"))).isEmpty();
+        assertThat(build.toMind().stream().filter(each -> each.origin().rule().endsWith("tyre-on-rim"))).isEmpty();
 
         assertThat(alone.swaps()).isEmpty();
         assertThat(alone.count().pairs()).singleElement().satisfies(pair -> {
             assertThat(pair.what()).isEqualTo("a tyre outside the general table for its rim");
             assertThat(pair.cost()).isEqualTo(3 * BuildVariables.LOSS);
         });
-        assertThat(alone.toMind().stream().filter(each -> each.author().rule().endsWith("tyre-on-rim"))).singleElement().satisfies(each -> assertThat(each.fit().words())
+        assertThat(alone.toMind().stream().filter(each -> each.origin().rule().endsWith("tyre-on-rim"))).singleElement().satisfies(each -> assertThat(each.fit().words())
                 .isEqualTo("45 mm is narrower than the 50 to 64 mm that the general table lists for a rim of 29 mm inside: its tread sits flat and the rim stands nearer "
                         + "to the stones, so check the manufacturers' charts"));
         assertThat(build(WORKSHOP + NARROW_RIM, tread).swaps()).as("with the wheel's own chart").isEmpty();

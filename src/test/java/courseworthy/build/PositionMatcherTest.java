@@ -3,7 +3,7 @@ package courseworthy.build;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import courseworthy.build.PositionTransfer.Choice;
+import courseworthy.build.PositionTransfer.StemChoice;
 import courseworthy.fit.BuildLoad;
 import courseworthy.fit.FitResult;
 import courseworthy.problem.Faults;
@@ -96,7 +96,7 @@ class PositionMatcherTest {
     @Test
     void theClosestWorkedByHand() {
         PositionTransfer carried = carried(ONE);
-        Choice closest = carried.closest();
+        StemChoice closest = carried.closest();
         assertThat(closest.stem().name()).isEqualTo("stem other");
         assertThat(closest.asNow()).isFalse();
         isMillimetres(closest.under(), 10);
@@ -110,7 +110,7 @@ class PositionMatcherTest {
     /** A stem of 100 mm would leave 100 - 90 = 10 mm less: 2.92 too far forward, 0.44 too high. */
     @Test
     void whatStemWouldComeCloser() {
-        Choice wished = carried(ONE).wished();
+        StemChoice wished = carried(ONE).wished();
         assertThat(wished.stem().name()).isEqualTo("a stem of 100 mm at -17 deg");
         isMillimetres(wished.under(), 10);
         isMillimetres(wished.forward(), 2.92);
@@ -138,7 +138,7 @@ class PositionMatcherTest {
     void minimumInsertionIsKept() {
         String shorter = with("length: 300 mm, least insertion", "length: 277 mm, least insertion");
         PositionTransfer.Saddle saddle = carried(shorter).saddle();
-        assertThat(saddle.fit().result()).isEqualTo(FitResult.Result.DOES_NOT_FIT);
+        assertThat(saddle.fit().result()).isEqualTo(FitResult.FitVerdict.DOES_NOT_FIT);
         assertThat(saddle.fit().words()).isEqualTo("the post stands 0.5 mm too far out at this saddle height");
         assertThat(saddle.others()).isEmpty();
         String loose = shorter.replace("saddle height: 735 mm,", "saddle height: 735 mm, post diameter: 27.2 mm,")
@@ -269,13 +269,13 @@ class PositionMatcherTest {
                     .replace("reach: 385 mm", "reach: " + (360 + random.nextInt(60)) + " mm")
                     .replace("[10 mm, 10 mm]", "[10 mm, 5 mm, 3 mm]").replace("turns over: no", "turns over: yes");
             PositionTransfer there = carried(text);
-            Choice closest = there.closest();
+            StemChoice closest = there.closest();
             String built = text.replace("pieces: [10 mm, 5 mm, 3 mm]", "height: " + Math.round(closest.under() * 1000) + " mm")
                     .replace("stem length: 90 mm, stem angle: -17 deg", "stem length: 90 mm, stem angle: " + Math.round(closest.angle()) + " deg")
                     .replace("saddle height: 735 mm", "saddle height: 742.5 mm").replace("saddle setback: 50 mm", "saddle setback: 60 mm");
             Workshop workshop = read(built);
             PositionTransfer back = PositionMatcher.of(workshop, workshop.bikes().get(1), workshop.bikes().get(0), BuildLoad.UNKNOWN);
-            Choice same = back.choices().stream().filter(Choice::asNow).findFirst().orElse(null);
+            StemChoice same = back.choices().stream().filter(StemChoice::asNow).findFirst().orElse(null);
             double least = back.closest().apart();
             assertThat(least).isLessThanOrEqualTo(closest.apart() + 1e-9);
             if (same != null) {

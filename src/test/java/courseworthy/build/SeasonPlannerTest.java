@@ -63,7 +63,7 @@ class SeasonPlannerTest {
         Workshop read = WorkshopReader.decode(YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "w.yaml", faults), "w.yaml", faults);
         faults.throwIfAny();
         List<String> out = new ArrayList<>();
-        for (SeasonPlan.Ride ride : SeasonPlanner.of(read, outings, new Terms(WorkHours.every(120), back, 15.0), FIT, () -> { }).rides()) {
+        for (SeasonPlan.PlannedRide ride : SeasonPlanner.of(read, outings, new Terms(WorkHours.every(120), back, 15.0), FIT, () -> { }).rides()) {
             out.add(ride.build().wear().stream().filter(line -> line.startsWith("old sealant")).findFirst().orElse(""));
         }
         return out;

@@ -215,7 +215,7 @@ class SwapReasonsTest {
                 : Recommendation.of(call(List.of(preferred("bike", Force.MUST, kind))), null));
         Build build = BuildFinder.of(recommended, read(), WorkDeadline.of(null), FitRules.load(), "hardtail");
         assertThat(swaps(build)).containsExactly("bar: old bar 740 for bar width 740 mm");
-        assertThat(build.notMet()).extracting(Build.NotMet::topic).containsExactly("bike");
+        assertThat(build.notMet()).extracting(Build.UnmetDecision::topic).containsExactly("bike");
     }
 
     /**

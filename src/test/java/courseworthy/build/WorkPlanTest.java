@@ -122,14 +122,14 @@ class WorkPlanTest {
         Travel travel = new Travel(LocalDate.of(2026, 6, 12), null);
         WorkHours hours = new WorkHours(null, 60, Map.of(DayOfWeek.WEDNESDAY, 0), Map.of(LocalDate.of(2026, 6, 8), 20));
         WorkPlan plan = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 14), travel, hours));
-        assertThat(plan.evenings()).extracting(WorkPlan.Evening::date).as("22 min do not fit into Monday's 20").containsExactly(LocalDate.of(2026, 6, 7), LocalDate.of(2026, 6, 9));
-        assertThat(plan.evenings()).extracting(WorkPlan.Evening::minutes).containsExactly(22, 45);
+        assertThat(plan.evenings()).extracting(WorkPlan.WorkEvening::date).as("22 min do not fit into Monday's 20").containsExactly(LocalDate.of(2026, 6, 7), LocalDate.of(2026, 6, 9));
+        assertThat(plan.evenings()).extracting(WorkPlan.WorkEvening::minutes).containsExactly(22, 45);
         WorkHours late = new WorkHours(LocalDate.of(2026, 6, 9), 60, Map.of(), Map.of());
         WorkPlan packed = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 12), Travel.NONE, late));
-        assertThat(packed.evenings()).extracting(WorkPlan.Evening::date).containsExactly(LocalDate.of(2026, 6, 9), LocalDate.of(2026, 6, 10));
+        assertThat(packed.evenings()).extracting(WorkPlan.WorkEvening::date).containsExactly(LocalDate.of(2026, 6, 9), LocalDate.of(2026, 6, 10));
         late = new WorkHours(LocalDate.of(2026, 6, 10), 60, Map.of(), Map.of());
         packed = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 12), Travel.NONE, late));
-        assertThat(packed.evenings()).extracting(WorkPlan.Evening::date).as("the evening of packing too").containsExactly(LocalDate.of(2026, 6, 10), LocalDate.of(2026, 6, 11));
+        assertThat(packed.evenings()).extracting(WorkPlan.WorkEvening::date).as("the evening of packing too").containsExactly(LocalDate.of(2026, 6, 10), LocalDate.of(2026, 6, 11));
         late = new WorkHours(LocalDate.of(2026, 6, 11), 60, Map.of(), Map.of());
         packed = WorkPlan.of(swaps, before, WorkDeadline.of(LocalDate.of(2026, 6, 12), Travel.NONE, late));
         assertThat(packed.fits()).as("a tyre holds overnight before it is ridden").isFalse();
@@ -163,7 +163,7 @@ class WorkPlanTest {
         Swap swap = new Swap(bike, MountingPlace.FRONT_TYRE, off, on, List.of(), null, null, null, new Build.SwapWork(20, List.of(), List.of(), false), List.of());
         WorkPlan plan = WorkPlan.of(List.of(swap), before, WorkDeadline.of(LocalDate.of(2026, 6, 14), Travel.NONE, WorkHours.every(90)));
         assertThat(wheel).isNotNull();
-        assertThat(plan.evenings()).extracting(WorkPlan.Evening::number).containsExactly(1, 2);
+        assertThat(plan.evenings()).extracting(WorkPlan.WorkEvening::number).containsExactly(1, 2);
         assertThat(plan.evenings().get(0).steps()).extracting(WorkPlan.Step::what).containsExactly("Take the front wheel out of bike 0", swap.what(),
                 "Put the front wheel back into bike 0, axle as marked");
         assertThat(plan.evenings().get(0).steps().get(1)).isEqualTo(new WorkPlan.Step("bike 0", swap.what(), on.name(), 19 * 60 + 1, 20, 720, "test ride"));

@@ -102,7 +102,7 @@ class CallMakerTest {
         assertThat(travel.status()).isEqualTo(Status.NOT_APPLICABLE);
         assertThat(travel.why()).isEqualTo("Applies where bike is cross-country hardtail or cross-country full suspension or trail; "
                 + "here it is road.");
-        assertThat(travel.lost()).extracting(lost -> lost.claim().author().rule() + " " + lost.how().words())
+        assertThat(travel.lost()).extracting(lost -> lost.claim().origin().rule() + " " + lost.how().words())
                 .containsExactly("Layers/travel-anyway set aside");
         assertThat(call.on(Topics.DROPPER_TRAVEL).why()).isEqualTo("Applies where seatpost is dropper; here it is rigid.");
     }
@@ -119,13 +119,13 @@ class CallMakerTest {
         Call call = call(Map.of());
         assertThat(text(call, "bike")).isEqualTo("gravel");
         assertThat(call.on(Topics.BIKE).consensus()).isEqualTo(Decision.Consensus.DEFAULT);
-        assertThat(call.couldNotTell()).extracting(untold -> untold.author().rule() + " " + untold.wanting())
+        assertThat(call.undetermined()).extracting(untold -> untold.origin().rule() + " " + untold.wanting())
                 .containsExactly("Layers/rough-asks-for-full-suspension [roughness]", "Layers/smooth-asks-for-a-road-bike [roughness]");
     }
 
     @Test
     void thingsToDoComeByTimeAndId() {
-        assertThat(call(Map.of()).tasks()).extracting(task -> task.author().rule())
+        assertThat(call(Map.of()).tasks()).extracting(task -> task.origin().rule())
                 .containsExactly("Layers/also-at-night", "Layers/look-at-the-post", "Layers/a-look-in-the-morning");
     }
 
@@ -198,7 +198,7 @@ class CallMakerTest {
         Recorder recorder = new Recorder();
         Topic bike = Topics.BIKE;
         for (int option = 0; option < bike.options().size(); option++) {
-            recorder.claims.add(Claim.of(author("limit/none-" + option, Rank.LIMIT), bike, Verb.RULE_OUT, option, "", List.of()));
+            recorder.claims.add(Claim.of(origin("limit/none-" + option, Rank.LIMIT), bike, Verb.RULE_OUT, option, "", List.of()));
         }
         Call call = CallMaker.call(recorder, demands(Map.of()));
         assertThat(call.on(bike).status()).isEqualTo(Status.NONE_POSSIBLE);
@@ -210,7 +210,7 @@ class CallMakerTest {
     void aRuleThatSpeaksTooLateIsRefusedAndTheAskingClosed() {
         Recorder late = new Recorder();
         late.from = 1;
-        late.claims.add(Claim.of(author("shipped/late", Rank.SHIPPED), Topics.BIKE, Verb.PREFER, 0, "road", List.of()));
+        late.claims.add(Claim.of(origin("shipped/late", Rank.SHIPPED), Topics.BIKE, Verb.PREFER, 0, "road", List.of()));
         assertThatThrownBy(() -> CallMaker.call(late, demands(Map.of()))).isInstanceOf(IllegalStateException.class)
                 .hasMessage("shipped/late says something on bike once it is settled");
         assertThat(late.closed).isTrue();
@@ -219,9 +219,9 @@ class CallMakerTest {
     @Test
     void rulesThatCouldNotTellComeById() {
         Recorder recorder = new Recorder();
-        recorder.untold.add(new UndeterminedRule(author("shipped/b", Rank.SHIPPED), List.of("bike"), List.of("mud")));
-        recorder.untold.add(new UndeterminedRule(author("shipped/a", Rank.SHIPPED), List.of("bike"), List.of("sand")));
-        assertThat(CallMaker.call(recorder, demands(Map.of())).couldNotTell()).extracting(untold -> untold.author().rule())
+        recorder.undetermined.add(new UndeterminedRule(origin("shipped/b", Rank.SHIPPED), List.of("bike"), List.of("mud")));
+        recorder.undetermined.add(new UndeterminedRule(origin("shipped/a", Rank.SHIPPED), List.of("bike"), List.of("sand")));
+        assertThat(CallMaker.call(recorder, demands(Map.of())).undetermined()).extracting(untold -> untold.origin().rule())
                 .containsExactly("shipped/a", "shipped/b");
     }
 
@@ -230,7 +230,7 @@ class CallMakerTest {
         private final List<Stage> stages = new ArrayList<>();
         private final List<Claim> claims = new ArrayList<>();
         private final List<Task> tasks = new ArrayList<>();
-        private final List<UndeterminedRule> untold = new ArrayList<>();
+        private final List<UndeterminedRule> undetermined = new ArrayList<>();
         private int from;
         private boolean closed;
 
@@ -246,8 +246,8 @@ class CallMakerTest {
         }
 
         @Override
-        public List<UndeterminedRule> couldNotTell() {
-            return untold;
+        public List<UndeterminedRule> undetermined() {
+            return undetermined;
         }
 
         @Override
@@ -256,7 +256,7 @@ class CallMakerTest {
         }
     }
 
-    private static RuleOrigin author(String rule, Rank rank) {
+    private static RuleOrigin origin(String rule, Rank rank) {
         return new RuleOrigin(rule, rank, 0, Force.SHOULD, Evidence.PRACTICE, "", "Because.", new SourceLocation("x.yaml", 1));
     }
 

@@ -118,7 +118,7 @@ class CalledKindTest {
         Call call = CallMaker.call(rules, ride);
         assertThat(call.on(BIKE).text()).isEqualTo("trail");
         assertThat(call.demands().get(Measure.HOURS).mid()).isEqualTo(onTrail);
-        Claim claim = call.on(BIKE).taken().stream().filter(each -> each.author().rule().equals("Short days/by-the-hour")).findFirst().orElseThrow();
+        Claim claim = call.on(BIKE).taken().stream().filter(each -> each.origin().rule().equals("Short days/by-the-hour")).findFirst().orElseThrow();
         assertThat(claim.grounds()).singleElement().satisfies(ground -> {
             assertThat(ground.value()).isEqualTo(Measure.HOURS.scale().text(onRoad) + " on a road bike");
             assertThat(ground.met()).isTrue();
@@ -144,10 +144,10 @@ class CalledKindTest {
         Call after = CallMaker.call(rules("hours: under 99:00 h"), ride);
         assertThat(before.on(BIKE).text()).isEqualTo("road");
         assertThat(after.on(BIKE).text()).isEqualTo("trail");
-        List<Impact.Turned> turned = Impact.between(new Impact.Ride("Mild", "one"), new Impact.Side(List.of(), before, before.tasks()),
+        List<Impact.DecisionChange> turned = Impact.between(new Impact.ImpactRide("Mild", "one"), new Impact.Side(List.of(), before, before.tasks()),
                 new Impact.Side(List.of(), after, after.tasks())).turned();
         assertThat(turned).hasSizeGreaterThan(15);
-        for (Impact.Turned each : turned) {
+        for (Impact.DecisionChange each : turned) {
             ChangeCause cause = each.cause();
             if (!each.topic().equals(BIKE)) {
                 assertThat(cause.through()).as("%s", each.topic()).isNotNull();

@@ -2,10 +2,10 @@ package courseworthy.call;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.call.Firmness.Agreement;
-import courseworthy.call.Firmness.Evidence;
+import courseworthy.call.Firmness.AgreementGrade;
+import courseworthy.call.Firmness.EvidenceGrade;
 import courseworthy.call.Firmness.Knowledge;
-import courseworthy.call.Firmness.Level;
+import courseworthy.call.Firmness.FirmnessLevel;
 import courseworthy.call.FirmnessTable.Grade;
 import courseworthy.problem.Faults;
 import courseworthy.text.FieldReader;
@@ -24,10 +24,10 @@ class FirmnessTableTest {
     private static final List<Foundation> FOUNDATIONS = new ArrayList<>();
     private static final List<Case> CASES = cases();
 
-    private record Case(String rule, Evidence evidence, Agreement agreement, Knowledge knowledge, String firmness) {
+    private record Case(String rule, EvidenceGrade evidence, AgreementGrade agreement, Knowledge knowledge, String firmness) {
     }
 
-    private record Foundation(String rule, Level itself, Level beneath, String firmness) {
+    private record Foundation(String rule, FirmnessLevel itself, FirmnessLevel beneath, String firmness) {
     }
 
     @Test
@@ -41,8 +41,8 @@ class FirmnessTableTest {
 
     @Test
     void eachCombinationHasOneRowAndACase() {
-        for (Evidence evidence : Evidence.values()) {
-            for (Agreement agreement : Agreement.values()) {
+        for (EvidenceGrade evidence : EvidenceGrade.values()) {
+            for (AgreementGrade agreement : AgreementGrade.values()) {
                 for (Knowledge knowledge : Knowledge.values()) {
                     assertThat(SHIPPED.grades().stream().filter(row -> row.holds(evidence, agreement, knowledge))).as("%s %s %s", evidence, agreement, knowledge).hasSize(1);
                     assertThat(CASES.stream().filter(one -> one.evidence == evidence && one.agreement == agreement && one.knowledge == knowledge))
@@ -67,8 +67,8 @@ class FirmnessTableTest {
     @Test
     void wordsAreKnownAndReasonsAreSentences() {
         for (Grade row : SHIPPED.grades()) {
-            assertThat(Arrays.stream(Evidence.values()).map(Evidence::word)).containsAll(row.evidence());
-            assertThat(Arrays.stream(Agreement.values()).map(Agreement::word)).containsAll(row.agreement());
+            assertThat(Arrays.stream(EvidenceGrade.values()).map(EvidenceGrade::word)).containsAll(row.evidence());
+            assertThat(Arrays.stream(AgreementGrade.values()).map(AgreementGrade::word)).containsAll(row.agreement());
             assertThat(Arrays.stream(Knowledge.values()).map(Knowledge::word)).containsAll(row.knowledge());
             assertThat(row.because()).endsWith(".");
         }
@@ -78,8 +78,8 @@ class FirmnessTableTest {
     /** Every combination of how firm a decision is by itself and what it rests on has one row and one case, and comes out by it. */
     @Test
     void eachFoundationHasOneRowAndACase() {
-        for (Level itself : Level.values()) {
-            for (Level beneath : Level.values()) {
+        for (FirmnessLevel itself : FirmnessLevel.values()) {
+            for (FirmnessLevel beneath : FirmnessLevel.values()) {
                 assertThat(SHIPPED.foundations().stream().filter(row -> row.holds(itself, beneath))).as("%s on %s", itself, beneath).hasSize(1);
                 assertThat(FOUNDATIONS.stream().filter(one -> one.itself == itself && one.beneath == beneath)).as("%s on %s", itself, beneath).singleElement()
                         .satisfies(one -> {
@@ -95,14 +95,14 @@ class FirmnessTableTest {
     /** The least firm of the two: nothing is firmer than what it rests on, nor than its own advice. */
     @Test
     void nothingIsFirmerThanWhatItRestsOn() {
-        for (Level itself : Level.values()) {
-            for (Level beneath : Level.values()) {
+        for (FirmnessLevel itself : FirmnessLevel.values()) {
+            for (FirmnessLevel beneath : FirmnessLevel.values()) {
                 assertThat(SHIPPED.foundation(itself, beneath).level()).isEqualTo(itself.compareTo(beneath) > 0 ? itself : beneath);
             }
         }
     }
 
-    private static Level level(Case one) {
+    private static FirmnessLevel level(Case one) {
         return SHIPPED.grade(one.evidence, one.agreement, one.knowledge).level();
     }
 
@@ -120,7 +120,7 @@ class FirmnessTableTest {
                 List<String> knowledge = fields.texts("under it");
                 List<String> agreement = fields.texts("agreement");
                 for (String evidence : fields.texts("evidence")) {
-                    agreement.forEach(agreed -> knowledge.forEach(known -> out.add(new Case(id, one(Evidence.values(), evidence), one(Agreement.values(), agreed),
+                    agreement.forEach(agreed -> knowledge.forEach(known -> out.add(new Case(id, one(EvidenceGrade.values(), evidence), one(AgreementGrade.values(), agreed),
                             one(Knowledge.values(), known), firmness))));
                 }
                 fields.done();
@@ -139,7 +139,7 @@ class FirmnessTableTest {
                 String firmness = fields.word("firmness", FirmnessTable.words());
                 List<String> beneath = fields.texts("rests on");
                 fields.texts("of itself").forEach(itself -> beneath.forEach(on -> FOUNDATIONS.add(
-                        new Foundation(id, one(Level.values(), itself), one(Level.values(), on), firmness))));
+                        new Foundation(id, one(FirmnessLevel.values(), itself), one(FirmnessLevel.values(), on), firmness))));
                 fields.done();
             }
             rule.done();

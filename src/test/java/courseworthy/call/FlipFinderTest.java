@@ -72,10 +72,10 @@ class FlipFinderTest {
     }
 
     private static void nothingNearer(TickByTick slow, Topic topic, Flip flip, SplittableRandom chance) {
-        if (flip.way() == Flip.Way.OVER) {
+        if (flip.way() == Flip.FlipDirection.OVER) {
             return;
         }
-        long step = flip.way() == Flip.Way.UP ? 1 : -1;
+        long step = flip.way() == Flip.FlipDirection.UP ? 1 : -1;
         long between = Math.abs(flip.to() - flip.from()) - 1;
         for (long tried : new long[] {1, between, 1 + chance.nextLong(Math.max(1, between))}) {
             if (tried >= 1 && tried <= between) {
@@ -148,7 +148,7 @@ class FlipFinderTest {
             }
             for (Flip flip : new FlipFinder(SHIPPED, slow.call(), topic, (done, of) -> { }).to(value)) {
                 assertThat(slow.with(flip.measure(), flip.to()).on(topic).value()).isEqualTo(wanted);
-                if (flip.way() == Flip.Way.UP) {
+                if (flip.way() == Flip.FlipDirection.UP) {
                     for (long nearer = flip.from() + 1; nearer < flip.to(); nearer++) {
                         assertThat(slow.with(flip.measure(), nearer).on(topic).value()).isNotEqualTo(wanted);
                     }

@@ -6,7 +6,7 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Rank;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.engine.DroolsRules;
@@ -37,7 +37,7 @@ class ForAndAgainstTest {
                 for (Claim claim : decision.taken()) {
                     assertThat(keeps(claim, decision)).as("%s %s for %s", decision.topic(), claim, decision.text()).isTrue();
                 }
-                for (Lost lost : decision.lost()) {
+                for (LosingClaim lost : decision.lost()) {
                     assertThat(keeps(lost.claim(), decision)).as("%s %s against %s", decision.topic(), lost, decision.text()).isFalse();
                 }
             }
@@ -49,7 +49,7 @@ class ForAndAgainstTest {
     void settledMeansThatNobodyWhoVotedIsAgainst(ShippedDays day) {
         for (Decision decision : CallMaker.call(SHIPPED, day.demands()).decisions()) {
             Rank voting = voting(decision);
-            boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().author().rank() == voting);
+            boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().origin().rank() == voting);
             if (decision.consensus() == Consensus.UNANIMOUS) {
                 assertThat(against).as("%s", decision).isFalse();
             } else if (decision.consensus() == Consensus.MAJORITY) {
@@ -71,8 +71,8 @@ class ForAndAgainstTest {
     private static Rank voting(Decision decision) {
         Rank out = null;
         for (Claim claim : decision.taken()) {
-            boolean higher = claim.verb() == Verb.PREFER && (out == null || claim.author().rank().compareTo(out) < 0);
-            out = higher ? claim.author().rank() : out;
+            boolean higher = claim.verb() == Verb.PREFER && (out == null || claim.origin().rank().compareTo(out) < 0);
+            out = higher ? claim.origin().rank() : out;
         }
         return out;
     }

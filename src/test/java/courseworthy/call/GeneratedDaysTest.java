@@ -198,7 +198,7 @@ class GeneratedDaysTest {
                     Decision width = on(call, end + " tyre width");
                     if (call.demands().known(narrowest) && width.value() != null) {
                         long least = call.demands().get(narrowest).mid();
-                        boolean overruled = width.lost().stream().anyMatch(lost -> lost.claim().author().rule().endsWith("wide-enough-for-its-pressure")
+                        boolean overruled = width.lost().stream().anyMatch(lost -> lost.claim().origin().rule().endsWith("wide-enough-for-its-pressure")
                                 && !lost.by().contains("pairing/rear-tyre-no-wider"));
                         assertThat(width.value() >= least || overruled).as("%s, least %s on %s", width, least, day.drawn).isTrue();
                         if (width.value() >= least) {

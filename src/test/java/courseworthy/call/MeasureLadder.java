@@ -103,7 +103,7 @@ final class MeasureLadder {
         Decision decision = call.on(Topics.of(topic));
         return call.on(Topics.BIKE).text() + ": " + topic + " " + decision.text() + " for "
                 + decision.taken().stream()
-                        .map(claim -> claim.author().rule() + " " + claim.verb().word() + " " + claim.written()).toList()
-                + " against " + decision.lost().stream().map(lost -> lost.claim().author().rule() + " " + lost.how().words()).toList();
+                        .map(claim -> claim.origin().rule() + " " + claim.verb().word() + " " + claim.written()).toList()
+                + " against " + decision.lost().stream().map(lost -> lost.claim().origin().rule() + " " + lost.how().words()).toList();
     }
 }

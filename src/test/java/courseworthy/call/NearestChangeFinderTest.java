@@ -43,7 +43,7 @@ class NearestChangeFinderTest {
         for (Flip flip : slow.found(topic)) {
             Call there = slow.with(flip.measure(), flip.to());
             boolean anotherBike = WhatIfCall.differ(there.on(Topics.BIKE), slow.call().on(Topics.BIKE));
-            boolean within = flip.way() == Flip.Way.OVER || NearestChangeFinder.isReasonable(flip.measure(), slow.call().demands().get(flip.measure()), flip.to());
+            boolean within = flip.way() == Flip.FlipDirection.OVER || NearestChangeFinder.isReasonable(flip.measure(), slow.call().demands().get(flip.measure()), flip.to());
             if (within && (topic.equals(Topics.BIKE) || !anotherBike)) {
                 out.add(text(flip));
             }
@@ -60,7 +60,7 @@ class NearestChangeFinderTest {
     @ValueSource(ints = {0, 9})
     void aChangeIsNoMoreThanDoubleOrHalf(int day) {
         Call call = CallMaker.call(SHIPPED, ShippedDays.all().get(day).demands());
-        assertThat(NearestChangeFinder.of(SHIPPED, call).values().stream().flatMap(List::stream).filter(flip -> flip.way() != Flip.Way.OVER && !flip.inRange()))
+        assertThat(NearestChangeFinder.of(SHIPPED, call).values().stream().flatMap(List::stream).filter(flip -> flip.way() != Flip.FlipDirection.OVER && !flip.inRange()))
                 .isNotEmpty().allSatisfy(flip -> assertThat(flip.size() <= 0.5 || flip.from() == 0 && flip.to() == 1).as(flip.measure() + " " + flip.to()).isTrue());
     }
 }

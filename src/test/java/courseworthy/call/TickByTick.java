@@ -56,10 +56,10 @@ final class TickByTick {
         }
         int flips = 0;
         for (Topic topic : topics) {
-            Map<Flip.Way, List<Long>> expected = new EnumMap<>(Flip.Way.class);
+            Map<Flip.FlipDirection, List<Long>> expected = new EnumMap<>(Flip.FlipDirection.class);
             if (ordered(measure)) {
-                first(calls, topic, now, 1, most, Flip.Way.UP, expected);
-                first(calls, topic, now, -1, least, Flip.Way.DOWN, expected);
+                first(calls, topic, now, 1, most, Flip.FlipDirection.UP, expected);
+                first(calls, topic, now, -1, least, Flip.FlipDirection.DOWN, expected);
             } else {
                 over(calls, topic, now, expected);
             }
@@ -73,8 +73,8 @@ final class TickByTick {
         return measure.scale().kind() == MeasureScale.Kind.QUANTITY || measure.scale().kind() == MeasureScale.Kind.WORDS;
     }
 
-    private void first(Map<Long, Call> calls, Topic topic, long now, long step, long end, Flip.Way way,
-            Map<Flip.Way, List<Long>> out) {
+    private void first(Map<Long, Call> calls, Topic topic, long now, long step, long end, Flip.FlipDirection way,
+            Map<Flip.FlipDirection, List<Long>> out) {
         for (long value = now + step; step > 0 ? value <= end : value >= end; value += step) {
             if (another(calls.get(value), topic)) {
                 out.put(way, List.of(value));
@@ -83,10 +83,10 @@ final class TickByTick {
         }
     }
 
-    private void over(Map<Long, Call> calls, Topic topic, long now, Map<Flip.Way, List<Long>> out) {
+    private void over(Map<Long, Call> calls, Topic topic, long now, Map<Flip.FlipDirection, List<Long>> out) {
         List<Long> values = calls.keySet().stream().sorted().filter(value -> value != now && another(calls.get(value), topic)).toList();
         if (!values.isEmpty()) {
-            out.put(Flip.Way.OVER, values);
+            out.put(Flip.FlipDirection.OVER, values);
         }
     }
 
@@ -95,8 +95,8 @@ final class TickByTick {
         return with.on(topic).status() != now.status() || !java.util.Objects.equals(with.on(topic).value(), now.value());
     }
 
-    private Map<Flip.Way, List<Long>> within(Topic topic, Measure measure, long least, long most) {
-        Map<Flip.Way, List<Long>> out = new EnumMap<>(Flip.Way.class);
+    private Map<Flip.FlipDirection, List<Long>> within(Topic topic, Measure measure, long least, long most) {
+        Map<Flip.FlipDirection, List<Long>> out = new EnumMap<>(Flip.FlipDirection.class);
         for (Flip flip : found(topic)) {
             if (flip.measure() == measure && flip.to() >= least && flip.to() <= most) {
                 out.computeIfAbsent(flip.way(), way -> new ArrayList<>()).add(flip.to());

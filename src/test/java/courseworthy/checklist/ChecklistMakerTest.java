@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import courseworthy.call.Call;
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.claim.Deadline;
 import courseworthy.claim.Task;
 import courseworthy.decision.Decision.Consensus;
@@ -61,9 +61,9 @@ class ChecklistMakerTest {
         example.nonePossible("front tyre pressure", "limits clash");
         example.task("shipped/l", "Charge for {light run time}", "Good for {light run time}", Deadline.RACE_MORNING, 0, true, "a");
         example.task("shipped/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "b");
-        List<Item> items = of(Event.UNKNOWN).sections().get(0).items();
-        assertThat(items).extracting(Item::what).containsExactly("Charge for light run time", "Pump");
-        assertThat(items).extracting(Item::find).containsExactly("In order", "Front none possible (see the brief)");
+        List<ChecklistItem> items = of(Event.UNKNOWN).sections().get(0).items();
+        assertThat(items).extracting(ChecklistItem::what).containsExactly("Charge for light run time", "Pump");
+        assertThat(items).extracting(ChecklistItem::find).containsExactly("In order", "Front none possible (see the brief)");
     }
 
     @Test
@@ -152,11 +152,11 @@ class ChecklistMakerTest {
         for (int i = 0; i < 22; i++) {
             example.task("shipped/" + (char) ('a' + i), "Do " + i, "x", Deadline.NIGHT_BEFORE, 0, i % 5 == 0, "part " + i / 4);
         }
-        List<Section> sections = of(Event.UNKNOWN).sections();
-        assertThat(sections).extracting(Section::when).containsExactly("night before, 1 of 3", "night before, 2 of 3", "night before, 3 of 3");
+        List<ChecklistSection> sections = of(Event.UNKNOWN).sections();
+        assertThat(sections).extracting(ChecklistSection::when).containsExactly("night before, 1 of 3", "night before, 2 of 3", "night before, 3 of 3");
         assertThat(sections).allSatisfy(s -> assertThat(s.items()).hasSizeBetween(4, Checklist.MOST_ITEMS));
         assertThat(items()).hasSize(22).doesNotHaveDuplicates();
-        assertThat(sections.get(0).items().subList(0, 5)).allMatch(Item::critical);
+        assertThat(sections.get(0).items().subList(0, 5)).allMatch(ChecklistItem::critical);
     }
 
     @Test
@@ -166,7 +166,7 @@ class ChecklistMakerTest {
             for (int i = 0; i < n; i++) {
                 many.task("shipped/" + i, "Do " + i, "x", Deadline.NIGHT_BEFORE, 0, false, "part " + i * i % 7);
             }
-            List<Section> sections = ChecklistMaker.of(many.call(), Event.UNKNOWN).sections();
+            List<ChecklistSection> sections = ChecklistMaker.of(many.call(), Event.UNKNOWN).sections();
             assertThat(sections).hasSize((n + 8) / 9).allMatch(s -> !s.items().isEmpty() && s.items().size() <= 9);
             assertThat(sections.stream().mapToInt(s -> s.items().size()).sum()).isEqualTo(n);
         }
@@ -187,7 +187,7 @@ class ChecklistMakerTest {
         }
         Checklist checklist = of(Event.UNKNOWN);
         assertThat(checklist.role()).isEqualTo("training");
-        assertThat(checklist.sections()).extracting(Section::when).containsExactly("week before the ride", "two days before the ride",
+        assertThat(checklist.sections()).extracting(ChecklistSection::when).containsExactly("week before the ride", "two days before the ride",
                 "night before the ride", "morning of the ride", "before setting off", "after the ride");
     }
 
@@ -203,8 +203,8 @@ class ChecklistMakerTest {
         Event event = Event.builder().name("Moor Loop").file("e.yaml").role("race")
                 .support(List.of(new Event.Support(41_000, true, true, true, 0), new Event.Support(60_000, true, false, false, 0))).supportKnown(true)
                 .rules(rules).build();
-        List<Item> items = of(event).sections().get(0).items();
-        assertThat(items).extracting(Item::what).containsExactly("Pack what the event requires: foil blanket",
+        List<ChecklistItem> items = of(event).sections().get(0).items();
+        assertThat(items).extracting(ChecklistItem::what).containsExactly("Pack what the event requires: foil blanket",
                 "Pack what the event requires: whistle", "Pack the bag that waits at km 41");
         assertThat(items.get(0).because()).isEqualTo("The event requires it (rules of 2025).");
     }
@@ -232,8 +232,8 @@ class ChecklistMakerTest {
         }
         Event.Rules rules = new Event.Rules(null, null, null, null, null, kit, "", null);
         Event event = Event.builder().name("Moor Loop").file("e.yaml").role("race").supportKnown(true).rules(rules).build();
-        List<Item> items = of(event).sections().stream().flatMap(section -> section.items().stream()).toList();
-        assertThat(items).extracting(Item::what).containsExactlyElementsOf(kit.stream().map(each -> "Pack what the event requires: " + each).toList());
+        List<ChecklistItem> items = of(event).sections().stream().flatMap(section -> section.items().stream()).toList();
+        assertThat(items).extracting(ChecklistItem::what).containsExactlyElementsOf(kit.stream().map(each -> "Pack what the event requires: " + each).toList());
         assertThat(items.get(0).because()).isEqualTo("The event requires it; check its newest rules.");
     }
 
@@ -269,8 +269,8 @@ class ChecklistMakerTest {
         return out;
     }
 
-    private Item only() {
-        List<Section> sections = of(Event.UNKNOWN).sections();
+    private ChecklistItem only() {
+        List<ChecklistSection> sections = of(Event.UNKNOWN).sections();
         assertThat(sections).hasSize(1);
         assertThat(sections.get(0).items()).hasSize(1);
         return sections.get(0).items().get(0);

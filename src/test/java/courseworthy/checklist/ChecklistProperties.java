@@ -2,8 +2,8 @@ package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.claim.Deadline;
 import courseworthy.claim.Task;
 import courseworthy.event.Event;
@@ -30,21 +30,21 @@ class ChecklistProperties {
         assertThat(checklist.sections()).allMatch(s -> s.items().size() <= Checklist.MOST_ITEMS);
         for (Task task : example.tasks) {
             for (String before : task.after()) {
-                assertThat(places.get(before)).isLessThan(places.get(task.author().rule()));
+                assertThat(places.get(before)).isLessThan(places.get(task.origin().rule()));
             }
         }
-        assertThat(checklist.sections()).extracting(Section::due).isSorted();
+        assertThat(checklist.sections()).extracting(ChecklistSection::due).isSorted();
     }
 
     /** Critical items lead each due time but for what they wait for. */
     @Property(tries = 300, seed = "20261129")
     void criticalItemsLead(@ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int size) {
         ExampleBrief example = generated(seed, size);
-        example.tasks.replaceAll(t -> new Task(t.author(), t.what(), t.find(), t.due(), t.needs(), t.critical(), t.part(), List.of(),
+        example.tasks.replaceAll(t -> new Task(t.origin(), t.what(), t.find(), t.due(), t.needs(), t.critical(), t.part(), List.of(),
                 t.grounds()));
         for (Deadline due : Deadline.values()) {
             List<Boolean> critical = new ArrayList<>();
-            for (Section section : ChecklistMaker.of(example.call(), Event.UNKNOWN).sections()) {
+            for (ChecklistSection section : ChecklistMaker.of(example.call(), Event.UNKNOWN).sections()) {
                 if (section.due() == due) {
                     section.items().forEach(item -> critical.add(item.critical()));
                 }
@@ -74,8 +74,8 @@ class ChecklistProperties {
 
     private static Map<String, Integer> places(Checklist checklist) {
         Map<String, Integer> out = new HashMap<>();
-        for (Section section : checklist.sections()) {
-            for (Item item : section.items()) {
+        for (ChecklistSection section : checklist.sections()) {
+            for (ChecklistItem item : section.items()) {
                 out.put(item.rule(), out.size());
             }
         }

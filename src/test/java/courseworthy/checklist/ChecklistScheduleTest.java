@@ -2,9 +2,9 @@ package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
-import courseworthy.checklist.ChecklistSchedule.Slot;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
+import courseworthy.checklist.ChecklistSchedule.ScheduledSection;
 import courseworthy.claim.Deadline;
 import courseworthy.event.Event;
 import java.time.Duration;
@@ -27,7 +27,7 @@ class ChecklistScheduleTest {
 
     @Test
     void eachSectionHasItsTime() {
-        List<Slot> slots = schedule(LocalTime.of(8, 0), section(Deadline.WEEK_BEFORE, 9), section(Deadline.WEEK_BEFORE, 5), section(Deadline.TWO_DAYS_BEFORE, 7),
+        List<ScheduledSection> slots = schedule(LocalTime.of(8, 0), section(Deadline.WEEK_BEFORE, 9), section(Deadline.WEEK_BEFORE, 5), section(Deadline.TWO_DAYS_BEFORE, 7),
                 section(Deadline.NIGHT_BEFORE, 5), section(Deadline.NIGHT_BEFORE, 5), section(Deadline.RACE_MORNING, 8), section(Deadline.AT_THE_START, 7),
                 section(Deadline.AFTER_THE_RACE, 5), section(Deadline.AFTER_THE_RACE, 4)).slots();
 
@@ -47,9 +47,9 @@ class ChecklistScheduleTest {
 
     @Test
     void workThatTakesLongerHasLonger() {
-        Item ride = new Item("Test-ride", "Nothing moved", "Why.", true, "swaps", "", null, 60);
-        Section section = new Section(Deadline.WEEK_BEFORE, "week before", List.of(ride, check(), check()), "done");
-        Slot slot = schedule(LocalTime.of(8, 0), section).slots().get(0);
+        ChecklistItem ride = new ChecklistItem("Test-ride", "Nothing moved", "Why.", true, "swaps", "", null, 60);
+        ChecklistSection section = new ChecklistSection(Deadline.WEEK_BEFORE, "week before", List.of(ride, check(), check()), "done");
+        ScheduledSection slot = schedule(LocalTime.of(8, 0), section).slots().get(0);
         assertThat(Duration.between(slot.from(), slot.to())).isEqualTo(Duration.ofMinutes(70));
     }
 
@@ -59,23 +59,23 @@ class ChecklistScheduleTest {
     void everySectionLeavesTheHoursThatItemsWerePlacedBy(String clock) {
         LocalTime start = LocalTime.parse(clock);
         ItemScheduler counted = new ItemScheduler(start);
-        Section[] all = Arrays.stream(Deadline.values()).filter(due -> due != Deadline.AFTER_THE_RACE).map(due -> section(due, 9)).toArray(Section[]::new);
-        for (Slot slot : schedule(start, all).slots()) {
+        ChecklistSection[] all = Arrays.stream(Deadline.values()).filter(due -> due != Deadline.AFTER_THE_RACE).map(due -> section(due, 9)).toArray(ChecklistSection[]::new);
+        for (ScheduledSection slot : schedule(start, all).slots()) {
             LocalDateTime ride = SATURDAY.atTime(start);
             assertThat(Duration.between(slot.to(), ride).toSeconds()).as(slot.section().due() + " " + clock).isGreaterThanOrEqualTo(counted.lead(slot.section().due()));
             assertThat(slot.from()).isBefore(slot.to());
         }
     }
 
-    private static ChecklistSchedule schedule(LocalTime start, Section... sections) {
+    private static ChecklistSchedule schedule(LocalTime start, ChecklistSection... sections) {
         return ChecklistSchedule.of(new Checklist("race", SATURDAY, List.of(sections)), Event.builder().date(SATURDAY).start(start).build(), FOUR_HOURS);
     }
 
-    private static Section section(Deadline due, int items) {
-        return new Section(due, due.words(), Collections.nCopies(items, check()), "done");
+    private static ChecklistSection section(Deadline due, int items) {
+        return new ChecklistSection(due, due.words(), Collections.nCopies(items, check()), "done");
     }
 
-    private static Item check() {
-        return new Item("Look", "In order", "Why.", false, "tyres", "", null);
+    private static ChecklistItem check() {
+        return new ChecklistItem("Look", "In order", "Why.", false, "tyres", "", null);
     }
 }

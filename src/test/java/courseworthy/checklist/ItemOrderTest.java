@@ -2,7 +2,7 @@ package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.claim.Deadline;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,7 +18,7 @@ class ItemOrderTest {
                 "repair kit", "food and water", "event kit", "papers", "clothing", "rider", "bell", "mirror");
         List<String> mixed = new ArrayList<>(walk);
         Collections.sort(mixed);
-        List<PendingItem> section = mixed.stream().map(part -> new PendingItem(new Item("See to it", "Done", "Why.", false, part, part, null), part,
+        List<PendingItem> section = mixed.stream().map(part -> new PendingItem(new ChecklistItem("See to it", "Done", "Why.", false, part, part, null), part,
                 Deadline.NIGHT_BEFORE, 0, List.of())).toList();
         assertThat(ItemOrder.of(section)).extracting(PendingItem::id).containsExactlyElementsOf(walk);
     }

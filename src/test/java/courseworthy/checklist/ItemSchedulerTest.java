@@ -2,7 +2,7 @@ package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.claim.Deadline;
 import java.time.LocalTime;
 import java.util.List;
@@ -80,6 +80,6 @@ class ItemSchedulerTest {
     }
 
     private static PendingItem item(String id, Deadline due, long needs, String... after) {
-        return new PendingItem(new Item(id, "Done", "Why.", false, "tyres", id, null), id, due, needs, List.of(after));
+        return new PendingItem(new ChecklistItem(id, "Done", "Why.", false, "tyres", id, null), id, due, needs, List.of(after));
     }
 }

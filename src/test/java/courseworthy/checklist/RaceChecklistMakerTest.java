@@ -2,8 +2,8 @@ package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.checklist.RaceChecklistMaker.Extra;
 import courseworthy.claim.Deadline;
 import java.time.LocalDate;
@@ -14,15 +14,15 @@ import org.junit.jupiter.api.Test;
 /** Checklists of days as one of the race, by hand. */
 class RaceChecklistMakerTest {
 
-    private static Item item(String what, String find, boolean critical, String rule) {
-        return new Item(what, find, "Why.", critical, "part", rule, null);
+    private static ChecklistItem item(String what, String find, boolean critical, String rule) {
+        return new ChecklistItem(what, find, "Why.", critical, "part", rule, null);
     }
 
-    private static Section section(Deadline due, Item... items) {
-        return new Section(due, due.words(), List.of(items), "");
+    private static ChecklistSection section(Deadline due, ChecklistItem... items) {
+        return new ChecklistSection(due, due.words(), List.of(items), "");
     }
 
-    private static Checklist day(int number, Section... sections) {
+    private static Checklist day(int number, ChecklistSection... sections) {
         return new Checklist("race", LocalDate.of(2026, 7, number), List.of(sections));
     }
 
@@ -59,13 +59,13 @@ class RaceChecklistMakerTest {
     /** At most nine items a section (WHO 2009), and none dropped. */
     @Test
     void longSectionsAreCut() {
-        List<Item> items = new ArrayList<>();
+        List<ChecklistItem> items = new ArrayList<>();
         for (int i = 0; i < 20; i++) {
             items.add(item("Thing " + i, "Done", false, "a/" + i));
         }
-        Checklist race = RaceChecklistMaker.of(List.of(day(6, section(Deadline.RACE_MORNING, items.toArray(Item[]::new)))), List.of());
+        Checklist race = RaceChecklistMaker.of(List.of(day(6, section(Deadline.RACE_MORNING, items.toArray(ChecklistItem[]::new)))), List.of());
         assertThat(race.sections()).hasSize(3).allSatisfy(each -> assertThat(each.items()).hasSizeLessThanOrEqualTo(Checklist.MOST_ITEMS));
-        assertThat(race.sections().stream().flatMap(each -> each.items().stream()).map(Item::what)).hasSize(20).doesNotHaveDuplicates();
+        assertThat(race.sections().stream().flatMap(each -> each.items().stream()).map(ChecklistItem::what)).hasSize(20).doesNotHaveDuplicates();
         assertThat(race.sections().get(0).when()).isEqualTo("morning of each stage, 1 of 3");
     }
 }

@@ -2,7 +2,7 @@ package courseworthy.checklist;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.checklist.Checklist.Item;
+import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.claim.Deadline;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +73,7 @@ class SectionSplitterTest {
     private static List<String> cut(String parts) {
         List<PendingItem> entries = new ArrayList<>();
         for (char part : parts.toCharArray()) {
-            entries.add(new PendingItem(new Item("Do", "Done", "Why.", false, String.valueOf(part), "", null), "", Deadline.NIGHT_BEFORE, 0, List.of()));
+            entries.add(new PendingItem(new ChecklistItem("Do", "Done", "Why.", false, String.valueOf(part), "", null), "", Deadline.NIGHT_BEFORE, 0, List.of()));
         }
         List<String> out = new ArrayList<>();
         for (List<PendingItem> piece : SectionSplitter.of(entries)) {

@@ -6,8 +6,8 @@ import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.Position;
 import courseworthy.build.PositionTransfer;
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.claim.Deadline;
 import courseworthy.event.Event;
 import courseworthy.report.ExampleBrief;
@@ -41,11 +41,11 @@ class SwapItemsTest {
     @Test
     void aSwapSaysWhatToFindAndHowLongItTakes() {
         List<PendingItem> items = SwapItems.of(build(List.of(TYRE, SADDLE), List.of(), List.of(), null));
-        Item tyre = items.get(0).item();
+        ChecklistItem tyre = items.get(0).item();
         assertThat(tyre.find()).isEqualTo("Sealant in, spun on both sides; Held overnight");
         assertThat(tyre.because()).isEqualTo("Part of the build (front tyre, about 15 min).");
         assertThat(tyre.critical()).isTrue();
-        Item saddle = items.get(1).item();
+        ChecklistItem saddle = items.get(1).item();
         assertThat(saddle.find()).isEqualTo("In its place and tight as marked");
         assertThat(saddle.critical()).isFalse();
     }
@@ -54,7 +54,7 @@ class SwapItemsTest {
     void whatOnlyComesOffIsLookedForOffTheBike() {
         Swap off = new Swap(BIKE, MountingPlace.SADDLE, part("long saddle", PartKind.SADDLE), null, List.of(), null, null, null,
                 new Build.SwapWork(3, List.of(), List.of(), false), List.of());
-        Item item = SwapItems.of(build(List.of(off), List.of(), List.of(), null)).get(0).item();
+        ChecklistItem item = SwapItems.of(build(List.of(off), List.of(), List.of(), null)).get(0).item();
         assertThat(item.what()).isEqualTo("Remove long saddle");
         assertThat(item.find()).isEqualTo("It and what held it are off; nothing hangs loose or rubs where it was");
     }
@@ -116,7 +116,7 @@ class SwapItemsTest {
         }
         work.add("Test-ride this exact build for 30 to 60 min, then check every bolt and axle");
         Checklist checklist = ChecklistMaker.of(new ExampleBrief().call(), Event.UNKNOWN, build(swaps, List.of(), List.of(), null));
-        assertThat(checklist.sections().stream().map(Section::items).flatMap(List::stream)).extracting(Item::what).containsExactlyElementsOf(work);
+        assertThat(checklist.sections().stream().map(ChecklistSection::items).flatMap(List::stream)).extracting(ChecklistItem::what).containsExactlyElementsOf(work);
         assertThat(SwapItems.of(build(swaps, List.of(), List.of(), null))).extracting(PendingItem::id).isSorted();
     }
 
@@ -126,7 +126,7 @@ class SwapItemsTest {
         ExampleBrief example = new ExampleBrief();
         example.task("shipped/p", "Pump", "Front {front tyre pressure}", Deadline.RACE_MORNING, 0, true, "tyres");
         Build build = Build.builder("", BIKE).set(Map.of("front tyre pressure", "1.8 bar")).build();
-        assertThat(ChecklistMaker.of(example.call(), Event.UNKNOWN, build).sections().get(0).items()).extracting(Item::find).containsExactly("Front 1.8 bar");
+        assertThat(ChecklistMaker.of(example.call(), Event.UNKNOWN, build).sections().get(0).items()).extracting(ChecklistItem::find).containsExactly("Front 1.8 bar");
     }
 
     private static PositionTransfer carried() {

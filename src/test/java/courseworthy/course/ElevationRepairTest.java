@@ -19,13 +19,13 @@ class ElevationRepairTest {
     /** How far smoothing reaches on either side of a point, m: half of 10 m and one step more, rounded up. */
     private static final double REACH = 25;
 
-    private static TrackCleaner.Cleaned clean(double step, double[] elevation) {
+    private static TrackCleaner.CleanedTrack clean(double step, double[] elevation) {
         try {
             Path file = Files.createTempFile("drawn", ".gpx");
             try {
                 Files.writeString(file, Points.north(step, elevation));
                 Faults faults = new Faults();
-                TrackCleaner.Cleaned cleaned = TrackCleaner.of(GpxReader.read(file, "t.gpx", faults), "t.gpx", faults);
+                TrackCleaner.CleanedTrack cleaned = TrackCleaner.of(GpxReader.read(file, "t.gpx", faults), "t.gpx", faults);
                 assertThat(faults.faults()).isEmpty();
                 return cleaned;
             } finally {
@@ -58,12 +58,12 @@ class ElevationRepairTest {
         return new double[] {up, down};
     }
 
-    private static double net(TrackCleaner.Cleaned cleaned) {
+    private static double net(TrackCleaner.CleanedTrack cleaned) {
         double[] e = cleaned.line().elevation();
         return e[e.length - 1] - e[0];
     }
 
-    private static double across(TrackCleaner.Cleaned cleaned) {
+    private static double across(TrackCleaner.CleanedTrack cleaned) {
         return cleaned.climbing().ascent() - cleaned.climbing().descent();
     }
 
@@ -77,9 +77,9 @@ class ElevationRepairTest {
         for (int i = 1100; i < 1104; i++) {
             e[i] += 13;
         }
-        TrackCleaner.Cleaned right = clean(11, e);
+        TrackCleaner.CleanedTrack right = clean(11, e);
         e[1101] = e[1100] - 450;
-        TrackCleaner.Cleaned mended = clean(11, e);
+        TrackCleaner.CleanedTrack mended = clean(11, e);
         assertThat(mended.climbing().ascent()).isCloseTo(truth[0], within(15.0));
         assertThat(mended.climbing().descent()).isCloseTo(truth[1], within(15.0));
         assertThat(across(mended)).isCloseTo(305 - 300, within(1.0));
@@ -93,9 +93,9 @@ class ElevationRepairTest {
         for (int i = 0; i < wide.length; i++) {
             wide[i] = e[i * 50];
         }
-        TrackCleaner.Cleaned right = clean(550, wide);
+        TrackCleaner.CleanedTrack right = clean(550, wide);
         wide[20] += 700;
-        TrackCleaner.Cleaned mended = clean(550, wide);
+        TrackCleaner.CleanedTrack mended = clean(550, wide);
         assertThat(mended.climbing().ascent()).isCloseTo(right.climbing().ascent(), within(60.0));
         assertThat(across(mended)).isCloseTo(across(right), within(0.01));
     }
@@ -104,10 +104,10 @@ class ElevationRepairTest {
     void aWrongFirstOrLastPointIsNotTakenForTheGround() {
         for (int wrong : new int[] {0, 1, 1999, 2000}) {
             double[] e = drawn();
-            TrackCleaner.Cleaned right = clean(11, e);
+            TrackCleaner.CleanedTrack right = clean(11, e);
             e[wrong] += 300;
-            TrackCleaner.Cleaned mended = clean(11, e);
-            assertThat(mended.repairs()).as("%d", wrong).containsExactly(new Repair("elevation spikes removed", 1));
+            TrackCleaner.CleanedTrack mended = clean(11, e);
+            assertThat(mended.repairs()).as("%d", wrong).containsExactly(new TrackRepair("elevation spikes removed", 1));
             assertThat(mended.climbing().ascent()).as("%d", wrong).isCloseTo(right.climbing().ascent(), within(1.0));
         }
     }
@@ -116,12 +116,12 @@ class ElevationRepairTest {
     @Test
     void aStretchBetweenTwoJumpsIsPutBackAndNothingElse() {
         double[] e = drawn();
-        TrackCleaner.Cleaned right = clean(11, e);
+        TrackCleaner.CleanedTrack right = clean(11, e);
         for (int i = 950; i < 1050; i++) {
             e[i] += 200;
         }
-        TrackCleaner.Cleaned mended = clean(11, e);
-        assertThat(mended.repairs()).containsExactly(new Repair("elevation jumps levelled", 2));
+        TrackCleaner.CleanedTrack mended = clean(11, e);
+        assertThat(mended.repairs()).containsExactly(new TrackRepair("elevation jumps levelled", 2));
         assertSameOutside(right, mended, 949 * 11, 1050 * 11);
         assertThat(mended.climbing().ascent()).isCloseTo(right.climbing().ascent(), within(10.0));
     }
@@ -134,12 +134,12 @@ class ElevationRepairTest {
             e[i] = i < 1200 ? Math.max(0, (1195 - i) / 6.0) : 0;
         }
         e[1199] = 120;
-        TrackCleaner.Cleaned mended = clean(11, e);
+        TrackCleaner.CleanedTrack mended = clean(11, e);
         assertThat(mended.line().elevation()[mended.line().size() - 1]).isZero();
-        assertThat(mended.repairs()).containsExactly(new Repair("elevation spikes removed", 1));
+        assertThat(mended.repairs()).containsExactly(new TrackRepair("elevation spikes removed", 1));
     }
 
-    private static void assertSameOutside(TrackCleaner.Cleaned right, TrackCleaner.Cleaned mended, double from, double to) {
+    private static void assertSameOutside(TrackCleaner.CleanedTrack right, TrackCleaner.CleanedTrack mended, double from, double to) {
         double[] distance = right.line().distance();
         for (int i = 0; i < distance.length; i++) {
             if (distance[i] < from - REACH || distance[i] > to + REACH) {
@@ -160,7 +160,7 @@ class ElevationRepairTest {
         for (int wrong = random.nextInt(4); wrong > 0; wrong--) {
             spoil(e, random);
         }
-        TrackCleaner.Cleaned cleaned = clean(step, e);
+        TrackCleaner.CleanedTrack cleaned = clean(step, e);
         if (cleaned.line() != null) {
             assertThat(across(cleaned)).isCloseTo(net(cleaned), within(1.0));
             assertThat(cleaned.climbing().ascentRange().low()).isLessThanOrEqualTo(cleaned.climbing().ascent());
@@ -176,10 +176,10 @@ class ElevationRepairTest {
         Random random = new Random(seed);
         double step = 3 + 30 * random.nextDouble();
         double[] e = terrain(random, 100 + random.nextInt(300), step, 0.5 * random.nextDouble());
-        TrackCleaner.Cleaned right = clean(step, e);
+        TrackCleaner.CleanedTrack right = clean(step, e);
         int wrong = random.nextInt(e.length);
         e[wrong] += (random.nextBoolean() ? 1 : -1) * (40 + step + 1000 * random.nextDouble());
-        TrackCleaner.Cleaned mended = clean(step, e);
+        TrackCleaner.CleanedTrack mended = clean(step, e);
         double at = right.track().pieces().get(0).distance()[wrong];
         assertSameOutside(right, mended, at - 2 * step, at + 2 * step);
         assertThat(mended.climbing().ascent()).isCloseTo(right.climbing().ascent(), within(10 + step));

@@ -36,8 +36,8 @@ class GroundOriginReaderTest {
                 + "inferred: [surface=unpaved by firm-track, a range by gravel-alone]").origin();
         assertThat(origin).isEqualTo(new GroundOrigin("Mill Lane", Map.of("tracktype", "grade3", "smoothness", "good"),
                 Map.of("firm-track", Map.of("surface", "unpaved"), "gravel-alone", Map.of())));
-        assertThat(origin.source("tracktype", "grade3")).isEqualTo(GroundOrigin.Source.MAPPED);
-        assertThat(origin.source("surface", "unpaved")).isEqualTo(GroundOrigin.Source.INFERRED);
+        assertThat(origin.source("tracktype", "grade3")).isEqualTo(GroundOrigin.ValueProvenance.MAPPED);
+        assertThat(origin.source("surface", "unpaved")).isEqualTo(GroundOrigin.ValueProvenance.INFERRED);
         assertThat(origin.source("smoothness", "bad")).isNull();
         assertThat(faults.faults()).isEmpty();
     }

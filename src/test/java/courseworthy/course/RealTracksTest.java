@@ -150,11 +150,11 @@ class RealTracksTest {
             assertThat(gpx.wayPoints()).as(row.getKey()).isGreaterThanOrEqualTo(Integer.parseInt(expected.get("waypoints")));
             assertThat(gpx.route()).as(row.getKey()).isEqualTo(expected.get("kind").equals("rte"));
             int repeated = Integer.parseInt(expected.get("consecutive_duplicate_positions"));
-            List<Repair> repairs = read(row.getKey()).repairs();
+            List<TrackRepair> repairs = read(row.getKey()).repairs();
             if (repeated > 0) {
-                assertThat(repairs).as(row.getKey()).contains(new Repair("repeated points removed", repeated));
+                assertThat(repairs).as(row.getKey()).contains(new TrackRepair("repeated points removed", repeated));
             } else {
-                assertThat(repairs).as(row.getKey()).extracting(Repair::what).doesNotContain("repeated points removed");
+                assertThat(repairs).as(row.getKey()).extracting(TrackRepair::what).doesNotContain("repeated points removed");
             }
         }
     }
@@ -308,7 +308,7 @@ class RealTracksTest {
         assertThat(across.length()).as("0.002 degrees at 17 S: 0.002 x 106.5 km").isCloseTo(213, within(1.0));
         Course mended = CourseReader.read(RealData.at("bad/made_ele_spike_zero_dropout.gpx"), "x.gpx", null, faults);
         assertThat(mended.climbing().ascent()).as("from 450 m a metre a point over 60 points").isCloseTo(59, within(0.5));
-        assertThat(mended.repairs()).extracting(Repair::what).contains("elevation spikes removed", "elevation drop-outs filled in");
+        assertThat(mended.repairs()).extracting(TrackRepair::what).contains("elevation spikes removed", "elevation drop-outs filled in");
         assertThat(faults.faults()).isEmpty();
     }
 }

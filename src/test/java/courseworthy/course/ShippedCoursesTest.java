@@ -158,7 +158,7 @@ class ShippedCoursesTest {
             Course course = course(file);
             assertThat(atSea(course.start().latitude(), course.start().longitude())).as(course.name()).isTrue();
             if (course.track() != null) {
-                for (Track.Piece piece : course.track().pieces()) {
+                for (Track.TrackPiece piece : course.track().pieces()) {
                     for (int i = 0; i < piece.size(); i++) {
                         assertThat(atSea(piece.lat()[i], piece.lon()[i])).as(course.name() + ", point " + i).isTrue();
                     }
@@ -185,7 +185,7 @@ class ShippedCoursesTest {
                 assertThat(course.stretches().get(i).ascent()).as(plan.name() + " " + i).isCloseTo(plan.rows()[i][1], within(20.0));
                 assertThat(course.stretches().get(i).descent()).as(plan.name() + " " + i).isCloseTo(plan.rows()[i][2], within(20.0));
             }
-            assertThat(course.repairs()).extracting(Repair::what).containsExactlyInAnyOrder("repeated points removed",
+            assertThat(course.repairs()).extracting(TrackRepair::what).containsExactlyInAnyOrder("repeated points removed",
                     "points without elevation filled in", "elevation spikes removed");
         }
     }

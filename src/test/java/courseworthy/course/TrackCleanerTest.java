@@ -24,7 +24,7 @@ class TrackCleanerTest {
 
     private final Faults faults = new Faults();
 
-    private TrackCleaner.Cleaned clean(String gpx) {
+    private TrackCleaner.CleanedTrack clean(String gpx) {
         try {
             Path file = Files.writeString(folder.resolve("t.gpx"), gpx);
             GpxFile read = GpxReader.read(file, "t.gpx", faults);
@@ -59,7 +59,7 @@ class TrackCleanerTest {
     @ParameterizedTest
     @CsvSource({"1", "4", "10", "50", "500", "2000"})
     void aSteadyRampIsKeptAsItIs(double step) {
-        TrackCleaner.Cleaned cleaned = clean(Points.north(step, ramp((int) (2000 / step) + 1, 400, 100 * step / 2000)));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(step, ramp((int) (2000 / step) + 1, 400, 100 * step / 2000)));
         assertThat(cleaned.climbing().ascent()).isCloseTo(100, within(0.01));
         assertThat(cleaned.climbing().descent()).isZero();
         assertThat(cleaned.line().elevation()[0]).isCloseTo(400, within(0.001));
@@ -71,7 +71,7 @@ class TrackCleanerTest {
 
     @Test
     void theLineHasEvenStepsOfAboutTenMetresFromFirstToLastPoint() {
-        TrackCleaner.Cleaned cleaned = clean(Points.north(37, ramp(28, 0, 1)));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(37, ramp(28, 0, 1)));
         double[] distance = cleaned.line().distance();
         assertThat(distance[0]).isZero();
         assertThat(distance[distance.length - 1]).isEqualTo(cleaned.track().length());
@@ -82,13 +82,13 @@ class TrackCleanerTest {
 
     @Test
     void lengthIsTheGeodesic() {
-        TrackCleaner.Cleaned cleaned = clean(Points.track(new Points().add(47.1, 9.5, 450).add(47.15, 9.62, 460).toString()));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.track(new Points().add(47.1, 9.5, 450).add(47.15, 9.62, 460).toString()));
         assertThat(cleaned.track().length()).isEqualTo(Geodesic.WGS84.Inverse(47.1, 9.5, 47.15, 9.62).s12);
     }
 
     @Test
     void theAntimeridianIsCrossedTheShortWay() {
-        TrackCleaner.Cleaned cleaned = clean(Points.track(new Points().add(0, 179.999, 5).add(0, -179.999, 6).toString()));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.track(new Points().add(0, 179.999, 5).add(0, -179.999, 6).toString()));
         assertThat(cleaned.track().length()).as("0.002 degrees of the equator, radius 6378137 m").isCloseTo(222.639, within(0.001));
     }
 
@@ -114,7 +114,7 @@ class TrackCleanerTest {
         for (int i = 0; i < e.length; i++) {
             e[i] = 500 + random.nextGaussian();
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.north(5, e));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(5, e));
         double naive = e.length / Math.sqrt(Math.PI);
         assertThat(cleaned.climbing().ascent()).as("plain sum %.0f m", naive).isLessThan(naive / 50);
     }
@@ -127,8 +127,8 @@ class TrackCleanerTest {
         e[121] -= 90;
         e[200] = 32_767;
         e[300] += 25;
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
-        assertThat(cleaned.repairs()).containsExactly(new Repair("elevation spikes removed", 5));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, e));
+        assertThat(cleaned.repairs()).containsExactly(new TrackRepair("elevation spikes removed", 5));
         assertThat(cleaned.climbing().ascent()).isCloseTo(79.8, within(0.1));
         assertThat(cleaned.climbing().descent()).isZero();
     }
@@ -139,7 +139,7 @@ class TrackCleanerTest {
         for (int i = 1; i < e.length; i++) {
             e[i] = e[i - 1] + (i > 80 && i <= 90 ? 2.5 : i > 110 && i <= 120 ? -3 : 0);
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, e));
         assertThat(cleaned.repairs()).isEmpty();
         assertThat(cleaned.climbing().ascent()).isCloseTo(25, within(0.1));
         assertThat(cleaned.climbing().descent()).isCloseTo(30, within(0.1));
@@ -153,9 +153,9 @@ class TrackCleanerTest {
             e[100 + i] = 0;
             e[200 + i] = Double.NaN;
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
-        assertThat(cleaned.repairs()).containsExactly(new Repair("points without elevation filled in", 20),
-                new Repair("elevation drop-outs filled in", 40));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, e));
+        assertThat(cleaned.repairs()).containsExactly(new TrackRepair("points without elevation filled in", 20),
+                new TrackRepair("elevation drop-outs filled in", 40));
         assertThat(cleaned.climbing().ascent()).isCloseTo(79.8 - 4, within(0.1));
         assertThat(at(cleaned.line(), 1100)).isCloseTo(422, within(0.2));
     }
@@ -166,7 +166,7 @@ class TrackCleanerTest {
         for (int i = 0; i < e.length; i++) {
             e[i] = Math.max(0, 6 * Math.sin(i / 20.0));
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, e));
         assertThat(cleaned.repairs()).isEmpty();
         assertThat(cleaned.track().elevation()).isEqualTo(Track.Elevation.KNOWN);
     }
@@ -177,8 +177,8 @@ class TrackCleanerTest {
         for (int i = 0; i < 30; i++) {
             e[i] -= 200;
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
-        assertThat(cleaned.repairs()).containsExactly(new Repair("elevation jumps levelled", 1));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, e));
+        assertThat(cleaned.repairs()).containsExactly(new TrackRepair("elevation jumps levelled", 1));
         assertThat(cleaned.climbing().ascent()).isCloseTo(39.9, within(0.2));
         assertThat(cleaned.line().elevation()[0]).isCloseTo(400.1, within(0.2));
     }
@@ -189,7 +189,7 @@ class TrackCleanerTest {
         for (int i = 0; i < e.length; i++) {
             e[i] = 500 + i / 40 * 120;
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, e));
         assertThat(cleaned.track().elevation()).isEqualTo(Track.Elevation.BOGUS);
         assertThat(cleaned.notes()).containsExactly("The track's elevation is not believable and is not used. It jumps 9 times.");
     }
@@ -200,8 +200,8 @@ class TrackCleanerTest {
         for (int i = 0; i < e.length; i++) {
             e[i] = 500 + (i < 200 ? 0 : 45);
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, e));
-        assertThat(cleaned.repairs()).extracting(Repair::what).containsExactly("steps over 50 % flattened");
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, e));
+        assertThat(cleaned.repairs()).extracting(TrackRepair::what).containsExactly("steps over 50 % flattened");
         double[] line = cleaned.line().elevation();
         double[] distance = cleaned.line().distance();
         for (int i = 1; i < line.length; i++) {
@@ -213,7 +213,7 @@ class TrackCleanerTest {
     @ParameterizedTest
     @CsvSource({"0, It is zero throughout.", "450, It is 450 m throughout.", "191.6, It is 191.6 m throughout."})
     void constantElevationIsCalledOutAndNotUsed(double metres, String why) {
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, ramp(100, metres, 0)));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, ramp(100, metres, 0)));
         assertThat(cleaned.track().elevation()).isEqualTo(Track.Elevation.BOGUS);
         assertThat(cleaned.line()).isNull();
         assertThat(cleaned.climbing()).isNull();
@@ -223,7 +223,7 @@ class TrackCleanerTest {
 
     @Test
     void aFewConstantPointsAreBelievedAndSaid() {
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, ramp(20, 191.6, 0)));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, ramp(20, 191.6, 0)));
         assertThat(cleaned.track().elevation()).isEqualTo(Track.Elevation.KNOWN);
         assertThat(cleaned.climbing().ascent()).isZero();
         assertThat(cleaned.notes()).containsExactly("The track's elevation is 191.6 m throughout.");
@@ -245,7 +245,7 @@ class TrackCleanerTest {
 
     @Test
     void aTrackWithoutElevationIsSaidSo() {
-        TrackCleaner.Cleaned cleaned = clean(Points.north(10, ramp(50, Double.NaN, 0)));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.north(10, ramp(50, Double.NaN, 0)));
         assertThat(cleaned.track().elevation()).isEqualTo(Track.Elevation.MISSING);
         assertThat(cleaned.notes()).containsExactly("The track has no elevation.");
         assertThat(cleaned.repairs()).isEmpty();
@@ -257,8 +257,8 @@ class TrackCleanerTest {
         for (int i = 0; i < 100; i++) {
             points.add(0.001 * (i / 4), 9.5, 400 + i / 4);
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.track(points.toString()));
-        assertThat(cleaned.repairs()).containsExactly(new Repair("repeated points removed", 75));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.track(points.toString()));
+        assertThat(cleaned.repairs()).containsExactly(new TrackRepair("repeated points removed", 75));
         assertThat(cleaned.track().pieces().get(0).size()).isEqualTo(25);
     }
 
@@ -269,15 +269,15 @@ class TrackCleanerTest {
             boolean off = i == 50 || i == 120 || i == 121;
             points.add(0.0001 * i, off ? 9.9 : 9.5, 400);
         }
-        TrackCleaner.Cleaned cleaned = clean(Points.track(points.toString()));
-        assertThat(cleaned.repairs()).containsExactly(new Repair("points far off the line removed", 3));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.track(points.toString()));
+        assertThat(cleaned.repairs()).containsExactly(new TrackRepair("points far off the line removed", 3));
         assertThat(cleaned.track().length()).isCloseTo(0.0199 * 110_574.3, within(0.5));
     }
 
     @Test
     void aSparseLoopIsNotTakenForPointsOffTheLine() {
         Points points = new Points().add(0, 0, 10).add(0.01, 0, 20).add(0, 0.0001, 10).add(0.01, 0.0001, 20).add(0, 0, 10);
-        TrackCleaner.Cleaned cleaned = clean(Points.track(points.toString()));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.track(points.toString()));
         assertThat(cleaned.repairs()).isEmpty();
         assertThat(cleaned.track().pieces().get(0).size()).isEqualTo(5);
         assertThat(cleaned.notes()).containsExactly("The track's points lie 1106 m apart on average: shorter ramps are not in it.");
@@ -287,11 +287,11 @@ class TrackCleanerTest {
     void segmentsAreNeverBridged() {
         String one = new Points().add(0, 9.5, 100).add(0.01, 9.5, 120).toString();
         String far = new Points().add(5, 9.5, 900).add(5.01, 9.5, 930).toString();
-        TrackCleaner.Cleaned cleaned = clean(Points.file("<trk><trkseg>" + one + "</trkseg><trkseg/><trkseg>" + far + "</trkseg></trk>"));
+        TrackCleaner.CleanedTrack cleaned = clean(Points.file("<trk><trkseg>" + one + "</trkseg><trkseg/><trkseg>" + far + "</trkseg></trk>"));
         assertThat(cleaned.track().length()).isCloseTo(2 * 0.01 * 110_574.3, within(20.0));
         assertThat(cleaned.climbing().ascent()).isCloseTo(50, within(0.1));
-        assertThat(cleaned.repairs()).containsExactly(new Repair("segments with less than two places dropped", 1));
-        Track.Piece first = cleaned.track().pieces().get(0);
+        assertThat(cleaned.repairs()).containsExactly(new TrackRepair("segments with less than two places dropped", 1));
+        Track.TrackPiece first = cleaned.track().pieces().get(0);
         assertThat(cleaned.track().pieces().get(1).distance()[0]).isEqualTo(first.distance()[1]);
     }
 
@@ -299,8 +299,8 @@ class TrackCleanerTest {
     void segmentsAndTracksComeToTheSame() {
         String one = new Points().add(0, 9.5, 100).add(0.01, 9.5, 120).toString();
         String two = new Points().add(0.02, 9.5, 900).add(0.03, 9.5, 930).toString();
-        TrackCleaner.Cleaned segments = clean(Points.file("<trk><trkseg>" + one + "</trkseg><trkseg>" + two + "</trkseg></trk>"));
-        TrackCleaner.Cleaned tracks = clean(Points.file("<trk><trkseg>" + one + "</trkseg></trk><trk><trkseg>" + two + "</trkseg></trk>"));
+        TrackCleaner.CleanedTrack segments = clean(Points.file("<trk><trkseg>" + one + "</trkseg><trkseg>" + two + "</trkseg></trk>"));
+        TrackCleaner.CleanedTrack tracks = clean(Points.file("<trk><trkseg>" + one + "</trkseg></trk><trk><trkseg>" + two + "</trkseg></trk>"));
         assertThat(segments.line().elevation()).containsExactly(tracks.line().elevation());
         assertThat(segments.line().distance()).containsExactly(tracks.line().distance());
     }

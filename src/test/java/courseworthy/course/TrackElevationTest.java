@@ -26,7 +26,7 @@ class TrackElevationTest {
     }
 
     /** 4.6 km due east over the pass, a point every 0.0005 degrees, 38 m. */
-    private TrackCleaner.Cleaned chosen(IntToDoubleFunction heights) {
+    private TrackCleaner.CleanedTrack chosen(IntToDoubleFunction heights) {
         int points = 121;
         double[] lat = new double[points];
         double[] lon = new double[points];
@@ -37,8 +37,8 @@ class TrackElevationTest {
             elevation[i] = heights.applyAsDouble(i);
         }
         GpxFile gpx = new GpxFile("", List.of(new GpxFile.Segment(lat, lon, elevation, new double[lat.length])), false, 0, List.of());
-        TrackCleaner.Cleaned own = TrackCleaner.of(gpx, "a.gpx", faults);
-        TrackCleaner.Cleaned out = TrackElevation.choose(own, ElevationTiles.open(folder, "tiles", faults), List.of(), faults);
+        TrackCleaner.CleanedTrack own = TrackCleaner.of(gpx, "a.gpx", faults);
+        TrackCleaner.CleanedTrack out = TrackElevation.choose(own, ElevationTiles.open(folder, "tiles", faults), List.of(), faults);
         assertThat(faults.faults()).isEmpty();
         return out;
     }
@@ -49,7 +49,7 @@ class TrackElevationTest {
 
     @Test
     void aTrackWithoutHeightsTakesTheTiles() {
-        TrackCleaner.Cleaned chosen = chosen(i -> Double.NaN);
+        TrackCleaner.CleanedTrack chosen = chosen(i -> Double.NaN);
 
         assertThat(chosen.climbing().ascent()).isEqualTo(300, within(10.0));
         assertThat(chosen.climbing().descent()).isEqualTo(300, within(10.0));
@@ -61,7 +61,7 @@ class TrackElevationTest {
 
     @Test
     void aGoodTrackKeepsItsOwnHeights() {
-        TrackCleaner.Cleaned chosen = chosen(i -> ground(i) + 46);
+        TrackCleaner.CleanedTrack chosen = chosen(i -> ground(i) + 46);
 
         assertThat(chosen.line().elevation()[0]).isEqualTo(546, within(1.0));
         assertThat(chosen.notes()).anyMatch(note -> note.startsWith("The track's own heights are used"));
@@ -69,7 +69,7 @@ class TrackElevationTest {
 
     @Test
     void aTrackThatStraysTakesTheTiles() {
-        TrackCleaner.Cleaned chosen = chosen(i -> ground(i) + 45 * Math.sin(i / 12.0));
+        TrackCleaner.CleanedTrack chosen = chosen(i -> ground(i) + 45 * Math.sin(i / 12.0));
 
         assertThat(chosen.climbing().ascent()).isEqualTo(300, within(10.0));
         assertThat(chosen.notes()).anyMatch(note -> note.matches(".*the track's own stray by [45]\\d m \\(90 %\\), more than the 16 m .*"));
@@ -77,7 +77,7 @@ class TrackElevationTest {
 
     @Test
     void heightsThatCannotBeTakeTheTiles() {
-        TrackCleaner.Cleaned chosen = chosen(i -> 0);
+        TrackCleaner.CleanedTrack chosen = chosen(i -> 0);
 
         assertThat(chosen.climbing().ascent()).isEqualTo(300, within(10.0));
         assertThat(chosen.notes()).anyMatch(note -> note.contains("the track's own are not believable"))
@@ -89,9 +89,9 @@ class TrackElevationTest {
         TileFiles.hgt(folder.resolve("other"), "N10E009.hgt", 10, 9, 11, (lat, lon) -> 5);
         double[] at = {46.5, 46.5};
         GpxFile gpx = new GpxFile("", List.of(new GpxFile.Segment(at, new double[] {9.4, 9.41}, new double[] {500, 510}, new double[2])), false, 0, List.of());
-        TrackCleaner.Cleaned own = TrackCleaner.of(gpx, "a.gpx", faults);
+        TrackCleaner.CleanedTrack own = TrackCleaner.of(gpx, "a.gpx", faults);
 
-        TrackCleaner.Cleaned chosen = TrackElevation.choose(own, ElevationTiles.open(folder.resolve("other"), "tiles", faults), List.of(), faults);
+        TrackCleaner.CleanedTrack chosen = TrackElevation.choose(own, ElevationTiles.open(folder.resolve("other"), "tiles", faults), List.of(), faults);
 
         assertThat(chosen.line()).isSameAs(own.line());
         assertThat(chosen.notes()).anyMatch(note -> note.equals("The elevation tiles cover 0 % of the track: its own heights are used."));

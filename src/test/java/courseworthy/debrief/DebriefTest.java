@@ -2,7 +2,7 @@ package courseworthy.debrief;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.debrief.DebriefReader.Pair;
+import courseworthy.debrief.DebriefReader.DebriefPair;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.render.MarkdownRenderer;
@@ -57,7 +57,7 @@ class DebriefTest {
 
     private final Faults faults = new Faults();
 
-    private Pair read(String text) {
+    private DebriefPair read(String text) {
         try {
             Files.writeString(folder.resolve("b.json"), BRIEF);
             return DebriefReader.read(Files.writeString(folder.resolve("d.yaml"), text), "x/d.yaml", faults);
@@ -67,7 +67,7 @@ class DebriefTest {
     }
 
     private DebriefResult held(String text) {
-        Pair pair = read("debrief: Moor Cup\nbrief: b.json\n" + text);
+        DebriefPair pair = read("debrief: Moor Cup\nbrief: b.json\n" + text);
         assertThat(faults.faults()).isEmpty();
         return DebriefResult.of(pair);
     }
@@ -100,7 +100,7 @@ class DebriefTest {
         assertThat(casing.reasons()).containsExactly("rear puncture at 33 km, cut, repaired with plugs (a stouter casing is cut less easily)");
         assertThat(held.rules()).containsEntry("shipped/reinforced", AdviceOutcome.NOT).containsEntry("shipped/no-light", AdviceOutcome.UNKNOWN)
                 .containsEntry("mine/heavy", AdviceOutcome.BORNE_OUT).doesNotContainKey("limit/casing");
-        assertThat(casing.rules()).filteredOn(each -> each.said().limit()).extracting(Verdict.OfRule::reason)
+        assertThat(casing.rules()).filteredOn(each -> each.said().limit()).extracting(Verdict.RuleVerdict::reason)
                 .containsExactly("a limit is not judged by how a day went");
         assertThat(on(held, "rear tyre pressure").answer()).as("a cut says nothing of pressure").isEqualTo(AdviceOutcome.UNKNOWN);
     }
@@ -225,11 +225,11 @@ class DebriefTest {
         all.add(held("punctures: [{wheel: rear, cause: cut}]\nhours: 5 h\n"));
         all.add(held("clothes: right\n"));
         RuleRecord keeping = RuleRecord.of(all);
-        assertThat(keeping.rules()).extracting(RuleRecord.OfRule::rule).containsExactly("mine/heavy", "shipped/food", "shipped/no-light", "shipped/reinforced",
+        assertThat(keeping.rules()).extracting(RuleRecord.RuleTally::rule).containsExactly("mine/heavy", "shipped/food", "shipped/no-light", "shipped/reinforced",
                 "shipped/start", "shipped/summer");
         assertThat(keeping.rules()).extracting(each -> each.spoke() + " " + each.borneOut() + " " + each.not() + " " + each.unknown())
                 .containsExactly("3 1 0 2", "3 0 0 3", "3 1 0 2", "3 1 1 1", "3 0 0 3", "3 1 0 2");
-        assertThat(keeping.toLookAt()).extracting(RuleRecord.OfRule::rule).containsExactly("shipped/reinforced");
+        assertThat(keeping.toLookAt()).extracting(RuleRecord.RuleTally::rule).containsExactly("shipped/reinforced");
         assertThat(keeping.inTime()).isEqualTo(new Proportion(1, 2));
     }
 
@@ -409,7 +409,7 @@ class DebriefTest {
             Files.writeString(folder.resolve("b.json"), inBrief ? spoilt(BRIEF, random) : BRIEF);
             Files.writeString(folder.resolve("d.yaml"), inBrief ? text : spoilt(text, random));
             Faults found = new Faults();
-            Pair pair = DebriefReader.read(folder.resolve("d.yaml"), "d.yaml", found);
+            DebriefPair pair = DebriefReader.read(folder.resolve("d.yaml"), "d.yaml", found);
             assertThat(pair != null || found.stop()).isTrue();
             if (pair != null) {
                 DebriefResult held = DebriefResult.of(pair);

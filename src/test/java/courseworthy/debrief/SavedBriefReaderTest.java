@@ -50,7 +50,7 @@ class SavedBriefReaderTest {
                 + " \"text\" : \"60 g/h\", \"for\" : [{\"rule\" : \"" + saved + "\", \"says\" : {\"verb\" : \"prefer\", \"value\" : 60, \"unit\" : \"g/h\","
                 + " \"text\" : \"60 g/h\"}}], \"against\" : []}]}");
         SavedBrief.Advice advice = SavedBriefReader.read(file, "b.json", new Faults()).advice().get(0);
-        assertThat(advice.claims()).extracting(SavedBrief.Said::rule).containsExactly(now);
-        assertThat(courseworthy.engine.ShippedRules.load().sheets().stream().flatMap(sheet -> sheet.rows().stream()).map(row -> row.author().rule())).contains(now);
+        assertThat(advice.claims()).extracting(SavedBrief.SavedClaim::rule).containsExactly(now);
+        assertThat(courseworthy.engine.ShippedRules.load().sheets().stream().flatMap(sheet -> sheet.rows().stream()).map(row -> row.origin().rule())).contains(now);
     }
 }

@@ -64,13 +64,13 @@ class SettlerProperties {
         assertThat(both).containsExactlyInAnyOrderElementsOf(situation.get2());
         if (decision.status() == Status.SETTLED) {
             assertThat(decision.taken()).allMatch(claim -> kept(claim, decision.value()));
-            assertThat(decision.lost()).noneMatch(lost -> lost.claim().author().rank() == Rank.LIMIT
+            assertThat(decision.lost()).noneMatch(lost -> lost.claim().origin().rank() == Rank.LIMIT
                     && lost.claim().verb() != Verb.PREFER && lost.claim().verb() != Verb.AVOID);
-            for (Decision.Lost lost : decision.lost()) {
+            for (Decision.LosingClaim lost : decision.lost()) {
                 assertThat(kept(lost.claim(), decision.value())).as("%s", lost).isFalse();
             }
         }
-        assertThat(decision.lost()).allMatch(lost -> !lost.by().contains(lost.claim().author().rule()));
+        assertThat(decision.lost()).allMatch(lost -> !lost.by().contains(lost.claim().origin().rule()));
     }
 
     /**
@@ -91,7 +91,7 @@ class SettlerProperties {
     @Property(seed = "20260601", tries = 5_000)
     void theStandingFollowsFromWhatIsForAndAgainst(@ForAll("situations") Tuple2<Topic, List<Claim>> situation) {
         Decision decision = Settler.settle(situation.get1(), situation.get2());
-        boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().author().rank() == voting(situation.get2()));
+        boolean against = decision.lost().stream().anyMatch(lost -> lost.claim().origin().rank() == voting(situation.get2()));
         if (decision.consensus() == Decision.Consensus.UNANIMOUS) {
             assertThat(against).isFalse();
         } else if (decision.consensus() == Decision.Consensus.MAJORITY) {
@@ -100,7 +100,7 @@ class SettlerProperties {
     }
 
     private static Rank voting(List<Claim> claims) {
-        return claims.stream().filter(claim -> claim.verb() == Verb.PREFER).map(claim -> claim.author().rank()).sorted().findFirst()
+        return claims.stream().filter(claim -> claim.verb() == Verb.PREFER).map(claim -> claim.origin().rank()).sorted().findFirst()
                 .orElse(null);
     }
 
@@ -108,12 +108,12 @@ class SettlerProperties {
     void aClaimIsOverruledByWhatIsNotWeaker(@ForAll("situations") Tuple2<Topic, List<Claim>> situation) {
         Decision decision = Settler.settle(situation.get1(), situation.get2());
         Map<String, RuleOrigin> authors = new TreeMap<>();
-        situation.get2().forEach(claim -> authors.put(claim.author().rule(), claim.author()));
-        for (Decision.Lost lost : decision.lost()) {
+        situation.get2().forEach(claim -> authors.put(claim.origin().rule(), claim.origin()));
+        for (Decision.LosingClaim lost : decision.lost()) {
             boolean bound = lost.claim().verb() != Verb.PREFER && lost.claim().verb() != Verb.AVOID;
             if (bound && lost.how() == Decision.How.OVERRULED) {
                 assertThat(lost.by()).isNotEmpty().allSatisfy(by -> assertThat(strength(authors.get(by)))
-                        .isLessThanOrEqualTo(strength(lost.claim().author())));
+                        .isLessThanOrEqualTo(strength(lost.claim().origin())));
             }
         }
     }
@@ -166,7 +166,7 @@ class SettlerProperties {
     private static List<Claim> named(Topic topic, List<Draft> drafts) {
         List<Claim> out = new ArrayList<>();
         for (Draft draft : drafts) {
-            RuleOrigin author = SettlingTable.author("r" + out.size(), draft.rank(), draft.sheet(), draft.force());
+            RuleOrigin author = SettlingTable.origin("r" + out.size(), draft.rank(), draft.sheet(), draft.force());
             out.add(new Claim(author, topic, draft.verb(), draft.values(), List.of(), "as written", List.of()));
         }
         return out;
@@ -174,7 +174,7 @@ class SettlerProperties {
 
     private static Map<String, String> lost(Decision decision) {
         Map<String, String> out = new TreeMap<>();
-        decision.lost().forEach(lost -> out.put(lost.claim().author().rule(), lost.how().words()));
+        decision.lost().forEach(lost -> out.put(lost.claim().origin().rule(), lost.how().words()));
         return out;
     }
 }

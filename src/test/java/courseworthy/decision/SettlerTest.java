@@ -39,7 +39,7 @@ class SettlerTest {
         assertThat(inWords(decision.lost())).isEqualTo(one.lost());
         assertThat(decision.why()).isEqualTo(one.why() == null ? "" : one.why());
         List<Claim> others = new ArrayList<>(one.claims());
-        others.removeIf(claim -> one.lost().containsKey(claim.author().rule()));
+        others.removeIf(claim -> one.lost().containsKey(claim.origin().rule()));
         assertThat(decision.taken()).containsExactlyInAnyOrderElementsOf(others);
     }
 
@@ -88,7 +88,7 @@ class SettlerTest {
                 SettlingTable.claim("a", width, "coach 1 should at least 30 mm"),
                 SettlingTable.claim("c", width, "coach 1 must at least 30 mm"),
                 SettlingTable.claim("e", width, "limit may at least 30 mm"));
-        assertThat(Settler.settle(width, claims).taken()).extracting(claim -> claim.author().rule())
+        assertThat(Settler.settle(width, claims).taken()).extracting(claim -> claim.origin().rule())
                 .containsExactly("e", "c", "a", "b", "d");
     }
 
@@ -103,7 +103,7 @@ class SettlerTest {
         assertThat(decision.text()).isEqualTo("not applicable");
         assertThat(decision.why()).isEqualTo("The bike is a road bike.");
         assertThat(inWords(decision.lost())).isEqualTo(Map.of("a", "set aside by nothing", "b", "set aside by nothing"));
-        assertThat(decision.lost().get(0).claim().author().rule()).isEqualTo("a");
+        assertThat(decision.lost().get(0).claim().origin().rule()).isEqualTo("a");
     }
 
     @Test
@@ -125,13 +125,13 @@ class SettlerTest {
         "bar height, PREFER, 0, level with the saddle", "bar width, PREFER, 740, 740 mm"})
     void aValueIsShownByWhatItMeans(String name, Verb verb, long ticks, String shown) {
         Topic topic = Topics.of(name);
-        Claim claim = Claim.of(SettlingTable.author("a", Rank.SHIPPED, 0, Force.MUST), topic, verb, ticks, topic.text(ticks), List.of());
+        Claim claim = Claim.of(SettlingTable.origin("a", Rank.SHIPPED, 0, Force.MUST), topic, verb, ticks, topic.text(ticks), List.of());
         assertThat(Settler.settle(topic, List.of(claim)).phrase()).isEqualTo(shown);
     }
 
     private static void refused(String name, Verb verb, Rank rank, String message) {
         Topic topic = topic(name);
-        Claim claim = Claim.of(SettlingTable.author("a", rank, 0, Force.MUST), topic, verb, 1, "1", List.of());
+        Claim claim = Claim.of(SettlingTable.origin("a", rank, 0, Force.MUST), topic, verb, 1, "1", List.of());
         assertThatThrownBy(() -> Settler.settle(topic, List.of(claim))).isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(message);
     }
@@ -140,11 +140,11 @@ class SettlerTest {
         return cases().map(SettlingTable.Case::topic).filter(topic -> topic.name().equals(name)).findFirst().orElseThrow();
     }
 
-    private static Map<String, String> inWords(List<Decision.Lost> lost) {
+    private static Map<String, String> inWords(List<Decision.LosingClaim> lost) {
         Map<String, String> out = new HashMap<>();
-        for (Decision.Lost one : lost) {
+        for (Decision.LosingClaim one : lost) {
             String by = one.by().isEmpty() ? "nothing" : String.join(" and ", one.by());
-            out.put(one.claim().author().rule(), one.how().words() + " by " + by);
+            out.put(one.claim().origin().rule(), one.how().words() + " by " + by);
         }
         return out;
     }

@@ -114,7 +114,7 @@ final class SettlingTable {
         Rank rank = Rank.valueOf(matcher.group(1).toUpperCase(Locale.ROOT));
         int sheet = matcher.group(2) == null ? 0 : Integer.parseInt(matcher.group(2));
         Force force = Force.valueOf(matcher.group(3).toUpperCase(Locale.ROOT));
-        RuleOrigin author = author(id, rank, sheet, force);
+        RuleOrigin author = origin(id, rank, sheet, force);
         for (Verb verb : Verb.values()) {
             if (verb.word().equals(matcher.group(4))) {
                 return verb == Verb.ONE_OF ? existing(author, topic, matcher.group(5))
@@ -124,7 +124,7 @@ final class SettlingTable {
         throw new IllegalArgumentException(text);
     }
 
-    static RuleOrigin author(String id, Rank rank, int sheet, Force force) {
+    static RuleOrigin origin(String id, Rank rank, int sheet, Force force) {
         return new RuleOrigin(id, rank, sheet, force, Evidence.PRACTICE, "", "Because.", new SourceLocation("rules/x.yaml", 1));
     }
 

@@ -32,7 +32,7 @@ final class SlowSettling {
         this.topic = topic;
         this.claims = claims;
         if (values(limits()).isEmpty()) {
-            claims.stream().filter(c -> c.author().rank() != Rank.LIMIT).forEach(c -> lost.put(id(c), "set aside"));
+            claims.stream().filter(c -> c.origin().rank() != Rank.LIMIT).forEach(c -> lost.put(id(c), "set aside"));
             return;
         }
         bounds(true);
@@ -42,7 +42,7 @@ final class SlowSettling {
     }
 
     private List<Claim> limits() {
-        return claims.stream().filter(c -> c.author().rank() == Rank.LIMIT).toList();
+        return claims.stream().filter(c -> c.origin().rank() == Rank.LIMIT).toList();
     }
 
     private Set<Long> values(List<Claim> all) {
@@ -75,9 +75,9 @@ final class SlowSettling {
             for (String force : List.of("must", "should", "may")) {
                 for (int sheet = 9; sheet >= 0; sheet--) {
                     int at = sheet;
-                    level(claims.stream().filter(c -> c.author().rank().word().equals(rank))
-                            .filter(c -> c.author().force().word().equals(force))
-                            .filter(c -> (rank.equals("coach") ? c.author().sheet() : 0) == at).toList());
+                    level(claims.stream().filter(c -> c.origin().rank().word().equals(rank))
+                            .filter(c -> c.origin().force().word().equals(force))
+                            .filter(c -> (rank.equals("coach") ? c.origin().sheet() : 0) == at).toList());
                 }
             }
         }
@@ -150,18 +150,18 @@ final class SlowSettling {
     }
 
     private Rank voting() {
-        return claims.stream().filter(c -> c.verb() == Verb.PREFER).map(c -> c.author().rank()).sorted().findFirst().orElse(null);
+        return claims.stream().filter(c -> c.verb() == Verb.PREFER).map(c -> c.origin().rank()).sorted().findFirst().orElse(null);
     }
 
     private List<Claim> votes() {
-        return claims.stream().filter(c -> c.verb() == Verb.PREFER && c.author().rank() == voting()).toList();
+        return claims.stream().filter(c -> c.verb() == Verb.PREFER && c.origin().rank() == voting()).toList();
     }
 
     /** Each vote as often as its weight, in order. */
     private List<Long> counted() {
         List<Long> out = new ArrayList<>();
         for (Claim c : votes()) {
-            for (int i = 0; i < c.author().force().weight(); i++) {
+            for (int i = 0; i < c.origin().force().weight(); i++) {
                 out.add(c.value());
             }
         }
@@ -292,8 +292,8 @@ final class SlowSettling {
     private long weight(Verb verb, Rank rank, long option) {
         long sum = 0;
         for (Claim c : claims) {
-            if (c.verb() == verb && c.author().rank() == rank && c.value() == option) {
-                sum += c.author().force().weight();
+            if (c.verb() == verb && c.origin().rank() == rank && c.value() == option) {
+                sum += c.origin().force().weight();
             }
         }
         return sum;
@@ -305,15 +305,15 @@ final class SlowSettling {
         Set<Long> allowed = withoutExisting();
         long met = 0;
         for (Claim c : claims) {
-            boolean votes = c.author().rank() == voting();
+            boolean votes = c.origin().rank() == voting();
             if (c.verb() == Verb.PREFER && met(c.value(), settled)) {
-                met += votes ? c.author().force().weight() : 0;
+                met += votes ? c.origin().force().weight() : 0;
             } else if (c.verb() == Verb.PREFER) {
                 boolean open = allowed.contains(c.value()) && !nothingNearer(c.value(), settled);
                 lost.put(id(c), votes && !open ? "overruled" : "outvoted");
             }
             if (c.verb() == Verb.AVOID && c.value() == settled) {
-                boolean heard = voting() == null || c.author().rank().compareTo(voting()) <= 0;
+                boolean heard = voting() == null || c.origin().rank().compareTo(voting()) <= 0;
                 lost.put(id(c), heard && left.size() == 1 ? "overruled" : "outvoted");
             }
         }
@@ -332,7 +332,7 @@ final class SlowSettling {
         if (voting() == null) {
             return claims.isEmpty() ? "default" : "bounds alone";
         }
-        boolean clash = claims.stream().anyMatch(c -> c.author().rank() == voting() && "overruled".equals(lost.get(id(c))));
+        boolean clash = claims.stream().anyMatch(c -> c.origin().rank() == voting() && "overruled".equals(lost.get(id(c))));
         if (near == all && !clash) {
             return "unanimous";
         }
@@ -355,6 +355,6 @@ final class SlowSettling {
     }
 
     private static String id(Claim c) {
-        return c.author().rule();
+        return c.origin().rule();
     }
 }

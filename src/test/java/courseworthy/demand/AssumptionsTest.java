@@ -41,7 +41,7 @@ class AssumptionsTest {
     }
 
     private static Rider power(double watt) {
-        return Rider.builder().efforts(List.of(new Rider.Effort(3600, watt))).build();
+        return Rider.builder().efforts(List.of(new Rider.MaximalEffort(3600, watt))).build();
     }
 
     /** The measures that moved and do not name what was assumed. */

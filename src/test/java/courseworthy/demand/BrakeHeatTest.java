@@ -16,7 +16,7 @@ import courseworthy.ride.PowerBalance;
 import courseworthy.ride.RideEstimate;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
-import courseworthy.rider.Rider.Effort;
+import courseworthy.rider.Rider.MaximalEffort;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +42,7 @@ class BrakeHeatTest {
         Course course = Course.builder("down", List.of(stretch(kilometres, 0, 0.1 * metres, ground(Surface.GRAVEL, Smoothness.BAD, null, null)),
                 stretch(20, 0, 0, ground(Surface.GRAVEL, Smoothness.BAD, null, null))))
                 .line(InventedCourse.line(metres + 20_000, 10, d -> 2000 - 0.1 * Math.min(d, metres))).climbing(Climbing.written(0.0, 0.1 * metres)).start(new GeoPoint(47.0, 8.0)).build();
-        Rider rider = Rider.builder().mass(riderMass).kit(3.0).efforts(List.of(new Effort(3600, 230))).skill("good").climbingCadence(65.0)
+        Rider rider = Rider.builder().mass(riderMass).kit(3.0).efforts(List.of(new MaximalEffort(3600, 230))).skill("good").climbingCadence(65.0)
                 .highestCadence(100.0).racesAYear(12).barWidth(0.42).stops(new Rider.StopCosts(120.0, 400.0, 300.0)).build();
         return Survey.of(course, rider, Event.UNKNOWN, Bike.of("gravel"));
     }

@@ -15,7 +15,7 @@ import courseworthy.ride.InventedCourse;
 import courseworthy.ride.PowerBalance;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
-import courseworthy.rider.Rider.Effort;
+import courseworthy.rider.Rider.MaximalEffort;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,7 +47,7 @@ class GearDemandsTest {
     }
 
     private static Rider rider(double watts, double cadence) {
-        return Rider.builder().mass(75.0).kit(3.0).efforts(List.of(new Effort(3600, watts))).skill("good").climbingCadence(cadence)
+        return Rider.builder().mass(75.0).kit(3.0).efforts(List.of(new MaximalEffort(3600, watts))).skill("good").climbingCadence(cadence)
                 .highestCadence(100.0).build();
     }
 

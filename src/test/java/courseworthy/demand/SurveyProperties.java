@@ -171,9 +171,9 @@ class SurveyProperties {
     }
 
     private Rider rider() {
-        List<Rider.Effort> efforts = new ArrayList<>();
+        List<Rider.MaximalEffort> efforts = new ArrayList<>();
         for (int i = 0; i < random.nextInt(4); i++) {
-            efforts.add(new Rider.Effort(Math.pow(10, between(0.7, 4.5)), between(60, 900)));
+            efforts.add(new Rider.MaximalEffort(Math.pow(10, between(0.7, 4.5)), between(60, 900)));
         }
         return Rider.builder().mass(perhaps(30, 200)).height(perhaps(1.2, 2.2)).kit(perhaps(0, 15)).efforts(efforts).skill(perhaps(Rider.SKILLS))
                 .climbingCadence(perhaps(30, 110)).highestCadence(perhaps(60, 200)).racesAYear(perhaps(List.of(0, 1, 40)))

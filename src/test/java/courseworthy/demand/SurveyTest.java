@@ -17,7 +17,7 @@ import courseworthy.event.Event;
 import courseworthy.ride.InventedCourse;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
-import courseworthy.rider.Rider.Effort;
+import courseworthy.rider.Rider.MaximalEffort;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
@@ -47,7 +47,7 @@ class SurveyTest {
     }
 
     private static Rider rider() {
-        return Rider.builder().mass(70.0).kit(2.5).efforts(List.of(new Effort(3600, 260))).skill("expert").climbingCadence(65.0)
+        return Rider.builder().mass(70.0).kit(2.5).efforts(List.of(new MaximalEffort(3600, 260))).skill("expert").climbingCadence(65.0)
                 .highestCadence(100.0).racesAYear(12).barWidth(0.42).stops(new Rider.StopCosts(120.0, 400.0, 300.0)).build();
     }
 
@@ -89,7 +89,7 @@ class SurveyTest {
      * roots 3.5 x 2: 14.5 / 8 = 1.81. The worst tenth is trail: 3.5.
      */
     private static Demands ridden(Integer born, Integer toAge, Double barWidth) {
-        Rider rider = Rider.builder().height(1.72).barWidth(barWidth).preference("speed").body(new Rider.Body(0.4, "weak", born, List.of("back"))).build();
+        Rider rider = Rider.builder().height(1.72).barWidth(barWidth).preference("speed").body(new Rider.BodyMeasures(0.4, "weak", born, List.of("back"))).build();
         Event race = Event.builder().role("race").date(LocalDate.of(2026, 5, 2))
                 .rules(new Event.Rules(null, null, null, null, null, List.of(), "", new Event.GearLimit(6.94, toAge))).build();
         return Survey.of(course(), rider, race, Bike.of("road"));
@@ -193,17 +193,17 @@ class SurveyTest {
 
     @Test
     void whatIsWrittenIsNotAssumed() {
-        assertThat(surveyed().assumed()).extracting(Demands.Assumed::what).containsExactly("water on the bike, for the estimate of time");
+        assertThat(surveyed().assumed()).extracting(Demands.AssumedInput::what).containsExactly("water on the bike, for the estimate of time");
     }
 
     @Test
     void whatIsNotWrittenIsAssumedAndSaid() {
         Demands demands = Survey.of(course(), Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN);
-        assertThat(demands.assumed()).contains(new Demands.Assumed("rider mass", "75 kg (65 to 85)"),
-                new Demands.Assumed("hour power", "3.0 W/kg (2.5 to 3.7)"), new Demands.Assumed("skill", "good"),
-                new Demands.Assumed("role", "race"), new Demands.Assumed("aim", "time"), new Demands.Assumed("laps", "1"),
-                new Demands.Assumed("bike, for the estimate of time", "gravel"),
-                new Demands.Assumed("going, for the estimate of time", "dry"));
+        assertThat(demands.assumed()).contains(new Demands.AssumedInput("rider mass", "75 kg (65 to 85)"),
+                new Demands.AssumedInput("hour power", "3.0 W/kg (2.5 to 3.7)"), new Demands.AssumedInput("skill", "good"),
+                new Demands.AssumedInput("role", "race"), new Demands.AssumedInput("aim", "time"), new Demands.AssumedInput("laps", "1"),
+                new Demands.AssumedInput("bike, for the estimate of time", "gravel"),
+                new Demands.AssumedInput("going, for the estimate of time", "dry"));
         assertThat(demands.get(Measure.RIDER_MASS)).isEqualTo(new MeasureValue(130, 150, 170));
         for (Measure unknown : List.of(Measure.BIKE_AT_HAND, Measure.GOING, Measure.DARK_HOURS, Measure.DAYLIGHT_TO_SPARE,
                 Measure.START_TEMPERATURE, Measure.SUPPORT_GAP, Measure.WATER_OVER_THE_HOTTEST_GAP, Measure.RACES_A_YEAR,
@@ -226,7 +226,7 @@ class SurveyTest {
         }
         MeasureValue hours = demands.get(Measure.HOURS);
         assertThat((double) hours.high() / hours.low()).isGreaterThan(1.3);
-        assertThat(demands.assumed()).extracting(Demands.Assumed::what)
+        assertThat(demands.assumed()).extracting(Demands.AssumedInput::what)
                 .contains("climbing where it is not given, for the estimate of time");
         assertThat(demands.stretches().get(0).get(StretchMeasure.SURFACE)).isEqualTo(StretchFacts.UNKNOWN);
         assertThat(demands.stretches().get(0).get(StretchMeasure.SHARP_STONES)).isEqualTo(StretchFacts.UNKNOWN);
@@ -290,7 +290,7 @@ class SurveyTest {
         assertThat(hours).isBetween(0.9, 1.6);
         assertThat(water / hours / 1.15).isBetween(0.6 * 1.1, 1.5);
         assertThat(mid(demands, Measure.WATER_AT_THE_START)).isLessThanOrEqualTo(water);
-        Rider sweats = Rider.builder().mass(70.0).kit(2.5).efforts(List.of(new Effort(3600, 260))).skill("expert").climbingCadence(65.0)
+        Rider sweats = Rider.builder().mass(70.0).kit(2.5).efforts(List.of(new MaximalEffort(3600, 260))).skill("expert").climbingCadence(65.0)
                 .highestCadence(100.0).racesAYear(12).sweatRate(0.5).barWidth(0.42).build();
         MeasureValue known = Survey.of(flat, sweats, day, GRAVEL_BIKE).get(Measure.WATER_OVER_THE_HOTTEST_GAP);
         assertThat(Measure.WATER_OVER_THE_HOTTEST_GAP.scale().resolution().shown(known.high())).isLessThanOrEqualTo(0.5 * hours * 1.15 + 0.1);
@@ -318,7 +318,7 @@ class SurveyTest {
     void airIsAsMoistAsAtItsDewPoint() {
         assertThat(humidity(Event.Forecast.builder().low(10.0).high(40.0).going("dry").wind(0.0).build())).isCloseTo(0.388, within(0.005));
         assertThat(humidity(Event.Forecast.builder().low(10.0).high(10.0).going("dry").wind(0.0).build())).isCloseTo(1, within(1e-9));
-        assertThat(humidity(Event.Forecast.builder().low(10.0).high(40.0).going("dry").wind(0.0).air(new Event.Air(0.6, null)).build())).isEqualTo(0.6);
+        assertThat(humidity(Event.Forecast.builder().low(10.0).high(40.0).going("dry").wind(0.0).air(new Event.AirConditions(0.6, null)).build())).isEqualTo(0.6);
         assertThat(humidity(Event.Forecast.UNKNOWN)).isEqualTo(0.5);
     }
 
@@ -334,7 +334,7 @@ class SurveyTest {
         Demands demands = Survey.of(lap, rider(), silent, GRAVEL_BIKE);
         assertThat(mid(demands, Measure.DISTANCE)).isEqualTo(40);
         assertThat(mid(demands, Measure.SUPPORT_GAP)).isEqualTo(8);
-        assertThat(demands.assumed()).contains(new Demands.Assumed("places to fill bottles", "start and finish of each lap"));
+        assertThat(demands.assumed()).contains(new Demands.AssumedInput("places to fill bottles", "start and finish of each lap"));
     }
 
     @Test
@@ -350,7 +350,7 @@ class SurveyTest {
     void theEventsBikeOfAnotherKindIsAnotherBike() {
         Bike rider = Bike.builder("gravel").mass(9.0).rimInnerWidth(0.025).hookless(false).markedRimPressure(300_000.0).tyreClearance(0.045).tubeless(true)
                 .ledgeLimit(0.15).useCategory("EN 2").massLimit(110.0).lights(7200.0).mostRotor(0.16).powerMeter(true)
-                .damping(new Bike.Damping(9, 9, null, null, null)).build();
+                .damping(new Bike.DampingSettings(9, 9, null, null, null)).build();
         Bike event = Bike.builder("road").hookless(true).markedTyrePressure(500_000.0).build();
         assertThat(Survey.bike(rider, event)).isEqualTo(Bike.builder("road").hookless(true).markedTyrePressure(500_000.0).lights(7200.0).build());
         assertThat(Survey.bike(rider, Bike.of("road"))).isEqualTo(Bike.builder("road").lights(7200.0).build());

@@ -63,7 +63,7 @@ class BothEndsTest {
     void eachEndTakesTheMeasureOfItsOwn(String say, Measure front, Measure rear, String factor) {
         List<Saying> sayings = sheet("{role: race}", say).rows().get(0).sayings();
         assertThat(faults.faults()).isEmpty();
-        assertThat(sayings).extracting(Saying::worth)
+        assertThat(sayings).extracting(Saying::source)
                 .containsExactly(new Saying.Times(new BigDecimal(factor), front), new Saying.Times(new BigDecimal(factor), rear));
     }
 

@@ -97,8 +97,8 @@ final class CaseCheck {
         List<RuleCase> cases = casesOf(sheetPath, RulesFolder.shown(rules, sheetPath), sheet, faults);
         List<String> out = new ArrayList<>();
         for (Row row : sheet.rows()) {
-            List<CaseRunner.Touch> own = cases.stream().filter(one -> row.author().rule().endsWith("/" + one.rule())).map(CaseRunner.Touch::of).toList();
-            for (CaseResults.Missing missing : CaseRunner.missingOutput(row, own)) {
+            List<CaseRunner.Touch> own = cases.stream().filter(one -> row.origin().rule().endsWith("/" + one.rule())).map(CaseRunner.Touch::of).toList();
+            for (CaseResults.MissingCase missing : CaseRunner.missingOutput(row, own)) {
                 out.add(missing.where() + ": " + missing.rule() + ": " + missing.what() + "\n    Add " + missing.lacking() + ".");
             }
         }
@@ -111,7 +111,7 @@ final class CaseCheck {
             byRule.computeIfAbsent(one.rule(), r -> new ArrayList<>()).add(one);
         }
         for (Row row : sheet.rows()) {
-            String rule = row.author().rule();
+            String rule = row.origin().rule();
             List<RuleCase> own = byRule.remove(rule.substring(rule.lastIndexOf('/') + 1));
             row(row, own == null ? List.of() : own);
         }
@@ -120,7 +120,7 @@ final class CaseCheck {
 
     private void row(Row row, List<RuleCase> own) {
         cases += own.size();
-        String at = row.author().where() + ": " + row.author().rule() + ": ";
+        String at = row.origin().where() + ": " + row.origin().rule() + ": ";
         boolean fires = own.stream().anyMatch(RuleCase::fires);
         boolean silent = own.stream().anyMatch(c -> !c.fires());
         if (!row.condition().parts().isEmpty() && !(fires && silent)) {
@@ -156,7 +156,7 @@ final class CaseCheck {
     }
 
     private void mutants(Row row, List<RuleCase> own, String at) {
-        for (ConditionMutants.Mutant mutant : ConditionMutants.of(row.condition())) {
+        for (ConditionMutants.ConditionMutant mutant : ConditionMutants.of(row.condition())) {
             mutants++;
             boolean noticed = own.stream().anyMatch(
                     c -> (mutant.condition().on(c.facts().after(row.condition().layer())) == Truth.TRUE) != c.fires());

@@ -101,21 +101,21 @@ public final class GeneratedSituations {
             case 1:
                 return new Condition.Stretches(chance.nextBoolean(), set(true));
             case 2:
-                return new Condition.Share(set(false), within(0, 100), "some share");
+                return new Condition.StretchShareCondition(set(false), within(0, 100), "some share");
             case 6, 7:
                 return new Condition.AnyOf(sets(settled, depth));
             case 8, 9:
                 return new Condition.NoneOf(sets(settled, depth));
             default:
                 Measure measure = one(List.of(Measure.values()));
-                return measure.layer() > settled ? decided(settled) : new Condition.Measured(measure, test(TestSubject.of(measure)), "some");
+                return measure.layer() > settled ? decided(settled) : new Condition.MeasureCondition(measure, test(TestSubject.of(measure)), "some");
         }
     }
 
     private Condition decided(int settled) {
         List<Topic> topics = Topics.all().stream().filter(t -> t.layer() <= Math.max(1, settled)).toList();
         Topic topic = one(topics);
-        return new Condition.Decided(topic, test(TestSubject.of(topic)), "some");
+        return new Condition.DecisionCondition(topic, test(TestSubject.of(topic)), "some");
     }
 
     private List<Condition> sets(int settled, int depth) {

@@ -90,7 +90,7 @@ class LargeSheetMeasure {
             for (Stage stage : stages) {
                 out.addAll(firing.fire(stage).claims());
             }
-            firing.couldNotTell();
+            firing.undetermined();
         }
         return out;
     }

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LargeSheetTest {
 
     private static final int ROWS = Integer.getInteger("courseworthy.rows", 2000);
-    private static final Comparator<Claim> ORDER = Comparator.comparing((Claim claim) -> claim.author().rule())
+    private static final Comparator<Claim> ORDER = Comparator.comparing((Claim claim) -> claim.origin().rule())
             .thenComparing(claim -> claim.topic().name()).thenComparing(Claim::verb).thenComparing(Claim::written);
 
     @TempDir
@@ -70,7 +70,7 @@ class LargeSheetTest {
 
     private static List<Claim> claims(RuleSet rules, List<Stage> stages) {
         List<Claim> out = ask(rules, stages);
-        out.removeIf(claim -> claim.author().rule().startsWith("pairing/"));
+        out.removeIf(claim -> claim.origin().rule().startsWith("pairing/"));
         out.sort(ORDER);
         return out;
     }
@@ -81,7 +81,7 @@ class LargeSheetTest {
             for (Stage stage : stages) {
                 out.addAll(firing.fire(stage).claims());
             }
-            firing.couldNotTell();
+            firing.undetermined();
         }
         return out;
     }

@@ -54,14 +54,14 @@ class PairingTest {
 
     private static Claim only(String rule, int layer, String... settled) {
         Map<Integer, List<Claim>> said = said(settled);
-        List<Claim> own = said.values().stream().flatMap(List::stream).filter(c -> c.author().rule().equals("pairing/" + rule)).toList();
+        List<Claim> own = said.values().stream().flatMap(List::stream).filter(c -> c.origin().rule().equals("pairing/" + rule)).toList();
         assertThat(own).as(rule).hasSize(1);
         assertThat(said.get(layer)).as("after layer " + layer).contains(own.get(0));
         return own.get(0);
     }
 
     private static List<String> rules(String... settled) {
-        return said(settled).values().stream().flatMap(List::stream).map(c -> c.author().rule()).distinct().sorted().toList();
+        return said(settled).values().stream().flatMap(List::stream).map(c -> c.origin().rule()).distinct().sorted().toList();
     }
 
     private static void says(Claim claim, Verb verb, String topic, long value) {
@@ -137,7 +137,7 @@ class PairingTest {
     private static List<Long> hardest(long allowed) {
         Demands limited = new Demands(Map.of(Measure.HARDEST_GEAR_ALLOWED, MeasureValue.exact(allowed)), List.of(), List.of());
         return said(limited, "bike=road", "chainrings=two", "easiest gear=1219").values().stream().flatMap(List::stream)
-                .filter(claim -> claim.author().rule().equals("pairing/hardest-gear-exists")).flatMap(claim -> claim.values().stream()).toList();
+                .filter(claim -> claim.origin().rule().equals("pairing/hardest-gear-exists")).flatMap(claim -> claim.values().stream()).toList();
     }
 
     @Test

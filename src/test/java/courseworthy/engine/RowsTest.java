@@ -66,10 +66,10 @@ class RowsTest {
         }
     }
 
-    private static List<UndeterminedRule> untold(Row row, Stage stage) {
+    private static List<UndeterminedRule> undetermined(Row row, Stage stage) {
         try (RuleSet.Firing firing = new PlainRules(List.of(row)).open()) {
             firing.fire(stage);
-            return firing.couldNotTell();
+            return firing.undetermined();
         }
     }
 
@@ -102,7 +102,7 @@ class RowsTest {
             known.put(Measure.FRONT_REFERENCE_PRESSURE, MeasureValue.exact(33));
             assertThat(firing.fire(stage(5)).claims()).extracting(Claim::value).containsExactly(33L);
             assertThat(firing.fire(stage(6)).claims()).isEmpty();
-            assertThat(firing.couldNotTell()).isEmpty();
+            assertThat(firing.undetermined()).isEmpty();
         }
     }
 
@@ -110,8 +110,8 @@ class RowsTest {
     void withoutItsMeasureARowCannotTellOnThatTopicAlone() {
         Row row = row("    say: {easiest gear: at most ratio needed on the last climb, fork travel: prefer 120 mm}\n");
         assertThat(claims(row, stage(0))).extracting(c -> c.topic().name()).containsExactly("fork travel");
-        assertThat(untold(row, stage(0))).extracting(UndeterminedRule::topics).containsExactly(List.of("easiest gear"));
-        assertThat(untold(row, stage(0)).get(0).wanting()).containsExactly("ratio needed on the last climb");
+        assertThat(undetermined(row, stage(0))).extracting(UndeterminedRule::topics).containsExactly(List.of("easiest gear"));
+        assertThat(undetermined(row, stage(0)).get(0).wanting()).containsExactly("ratio needed on the last climb");
     }
 
     @Test
@@ -121,17 +121,17 @@ class RowsTest {
         known.put(Measure.HOURS, MeasureValue.exact(300));
         stretches = List.of(new StretchFacts(Map.of(StretchMeasure.LENGTH, 150L, StretchMeasure.SAND, 0L)));
         assertThat(claims(row, stage(0))).isEmpty();
-        assertThat(untold(row, stage(0)).get(0).wanting()).containsExactly("roughness", "sharp stones");
+        assertThat(undetermined(row, stage(0)).get(0).wanting()).containsExactly("roughness", "sharp stones");
         known.put(Measure.HOURS, MeasureValue.exact(240));
-        assertThat(untold(row, stage(0))).as("false whatever the ground").isEmpty();
+        assertThat(undetermined(row, stage(0))).as("false whatever the ground").isEmpty();
     }
 
     @Test
     void aTopicThatDoesNotApplyKeepsARowSilentWithoutAWord() {
         Row row = row("{roughness: at least rough, decided: {fork travel: over 100 mm}}", "{lubricant: prefer wet}");
         SettledTopic none = new SettledTopic(Topics.FORK_TRAVEL, false, 0);
-        assertThat(untold(row, stage(2, none))).isEmpty();
-        assertThat(untold(row, stage(2, settled("fork travel", 120)))).hasSize(1);
+        assertThat(undetermined(row, stage(2, none))).isEmpty();
+        assertThat(undetermined(row, stage(2, settled("fork travel", 120)))).hasSize(1);
         Row unless = row("{none of: [{decided: {fork travel: over 100 mm}}]}", "{lubricant: prefer wet}");
         assertThat(claims(unless, stage(2, none))).isEmpty();
         assertThat(claims(unless, stage(2, settled("fork travel", 100)))).hasSize(1);

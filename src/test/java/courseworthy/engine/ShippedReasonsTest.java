@@ -46,8 +46,8 @@ class ShippedReasonsTest {
             + "|\\bmakers?\\b|\\bcalliper|\\b[0-9a-z]+ (mm|km|kg|hours) and more\\b");
 
     private static List<String> withForce(Force force) {
-        return ShippedRules.rules().stream().filter(row -> row.task() == null && row.author().force() == force)
-                .filter(row -> row.author().rank() == Rank.SHIPPED).map(ShippedReasonsTest::id).toList();
+        return ShippedRules.rules().stream().filter(row -> row.task() == null && row.origin().force() == force)
+                .filter(row -> row.origin().rank() == Rank.SHIPPED).map(ShippedReasonsTest::id).toList();
     }
 
     @Test
@@ -63,7 +63,7 @@ class ShippedReasonsTest {
     @Test
     void reasonsAndItemsAreInAMechanicsWords() {
         assertThat(ShippedRules.rules()).allSatisfy(row -> {
-            assertThat(row.author().because()).doesNotContainPattern(STILTED);
+            assertThat(row.origin().because()).doesNotContainPattern(STILTED);
             if (row.task() != null) {
                 assertThat(row.task().what()).doesNotContainPattern(STILTED);
                 assertThat(row.task().find()).doesNotContainPattern(STILTED);
@@ -81,6 +81,6 @@ class ShippedReasonsTest {
     }
 
     private static String id(Row row) {
-        return row.author().rule().substring("shipped/".length());
+        return row.origin().rule().substring("shipped/".length());
     }
 }

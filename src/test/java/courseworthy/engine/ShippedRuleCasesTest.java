@@ -58,8 +58,8 @@ class ShippedRuleCasesTest {
             List<RuleCase> own = CaseCheck.casesOf(path, RulesFolder.shown(RULES, path), sheet, faults);
             for (Row row : sheet.rows()) {
                 Row noting = noting(row);
-                rows.put(row.author().rule(), noting);
-                cases.put(noting, own.stream().filter(c -> row.author().rule().endsWith("/" + c.rule())).toList());
+                rows.put(row.origin().rule(), noting);
+                cases.put(noting, own.stream().filter(c -> row.origin().rule().endsWith("/" + c.rule())).toList());
             }
         }
         DroolsRules network = new DroolsRules(List.copyOf(rows.values()), new ShippedRules(List.of(), new GearPairs(List.of()), Map.of()));
@@ -73,13 +73,13 @@ class ShippedRuleCasesTest {
     }
 
     private static Row noting(Row row) {
-        Task fired = new Task(row.author(), "fired", "", Deadline.NIGHT_BEFORE, 0, false, "", List.of(), List.of());
-        return new Row(row.author(), row.condition(), List.of(), fired);
+        Task fired = new Task(row.origin(), "fired", "", Deadline.NIGHT_BEFORE, 0, false, "", List.of(), List.of());
+        return new Row(row.origin(), row.condition(), List.of(), fired);
     }
 
     private static boolean fires(DroolsRules network, Row row, RuleCase one) {
         try (RuleSet.Firing firing = network.open()) {
-            return firing.fire(one.facts().after(row.condition().layer())).tasks().stream().anyMatch(task -> task.author().rule().equals(row.author().rule()));
+            return firing.fire(one.facts().after(row.condition().layer())).tasks().stream().anyMatch(task -> task.origin().rule().equals(row.origin().rule()));
         }
     }
 

@@ -22,7 +22,7 @@ class ShippedRulesTest {
     void everyRuleIsSignedAndEveryTopicSpokenOn() {
         ShippedRules shipped = ShippedRules.load();
         List<Row> rows = ShippedRules.rules();
-        List<RuleOrigin> authors = new ArrayList<>(rows.stream().map(Row::author).toList());
+        List<RuleOrigin> authors = new ArrayList<>(rows.stream().map(Row::origin).toList());
         authors.addAll(new DroolsRules(rows, shipped).joins());
         List<String> wrong = new ArrayList<>();
         Set<String> ids = new HashSet<>();

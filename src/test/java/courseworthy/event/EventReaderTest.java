@@ -104,8 +104,8 @@ class EventReaderTest {
     void aForecastMayTellHumidityAndPressure() {
         Event.Forecast forecast = read("forecast: {low: 9 C, high: 21 C, humidity: 35 %, air pressure: 1002 hPa, or: {humidity: 95 %}}\n").forecast();
         assertThat(said()).isEmpty();
-        assertThat(forecast.air()).isEqualTo(new Event.Air(0.35, 100_200.0));
-        assertThat(forecast.or().air()).isEqualTo(new Event.Air(0.95, 100_200.0));
+        assertThat(forecast.air()).isEqualTo(new Event.AirConditions(0.35, 100_200.0));
+        assertThat(forecast.or().air()).isEqualTo(new Event.AirConditions(0.95, 100_200.0));
         assertThat(forecast.warmer(3).air()).isEqualTo(forecast.air());
         read("forecast: {humidity: 120 %, air pressure: 1002 bar}\n");
         assertThat(said()).containsExactly(

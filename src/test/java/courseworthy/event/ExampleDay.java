@@ -14,6 +14,6 @@ public final class ExampleDay {
             return event;
         }
         return event.plan().race().stages().stream().filter(stage -> course.getFileName().toString().equals(stage.course() + ".yaml"))
-                .map(StageRace.Stage::day).findFirst().orElseThrow();
+                .map(StageRace.RaceStage::day).findFirst().orElseThrow();
     }
 }

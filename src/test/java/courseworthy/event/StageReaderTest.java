@@ -41,7 +41,7 @@ class StageReaderTest {
         assertThat(second.start()).isEqualTo(LocalTime.of(10, 30));
         assertThat(second.groupShare()).isEqualTo(0.1);
         assertThat(second.laps()).isEqualTo(2);
-        assertThat(race.plan().race().stages()).extracting(StageRace.Stage::line).containsExactly(7, 8);
+        assertThat(race.plan().race().stages()).extracting(StageRace.RaceStage::line).containsExactly(7, 8);
     }
 
     @Test

@@ -34,7 +34,7 @@ final class FitCases {
      * @param result what is to be found
      * @param says   what is to be told; empty for nothing
      */
-    record FitCase(String rule, String name, Map<String, Part> parts, BuildLoad load, FitResult.Result result, String says, SourceLocation where) {
+    record FitCase(String rule, String name, Map<String, Part> parts, BuildLoad load, FitResult.FitVerdict result, String says, SourceLocation where) {
         FitCase with(Map<String, Part> others, BuildLoad otherLoad) {
             return new FitCase(rule, name, others, otherLoad, result, says, where);
         }
@@ -63,7 +63,7 @@ final class FitCases {
     private void rule(FieldReader fields) {
         String rule = fields.prose("rule");
         Map<String, Map<String, String>> base = parts(fields.node("parts"), new LinkedHashMap<>());
-        for (FitResult.Result result : FitResult.Result.values()) {
+        for (FitResult.FitVerdict result : FitResult.FitVerdict.values()) {
             if (fields.node(result.words()) instanceof Node.Mapping cases) {
                 for (Node.Entry each : cases.entries()) {
                     one(rule, base, result, each);
@@ -73,7 +73,7 @@ final class FitCases {
         fields.done();
     }
 
-    private void one(String rule, Map<String, Map<String, String>> base, FitResult.Result result, Node.Entry entry) {
+    private void one(String rule, Map<String, Map<String, String>> base, FitResult.FitVerdict result, Node.Entry entry) {
         Node.Mapping changes = (Node.Mapping) entry.value();
         String says = changes.get("says") instanceof Node.Scalar text ? text.text() : "";
         Map<String, Map<String, String>> written = parts(changes, base);

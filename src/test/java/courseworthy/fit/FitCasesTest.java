@@ -3,7 +3,7 @@ package courseworthy.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.fit.FitCases.FitCase;
-import courseworthy.fit.FitResult.Result;
+import courseworthy.fit.FitResult.FitVerdict;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.sheet.RulesFolder;
@@ -57,9 +57,9 @@ class FitCasesTest {
         List<String> wrong = new ArrayList<>();
         NETWORK.authors().forEach((rule, author) -> {
             List<FitCase> cases = CASES.stream().filter(each -> each.rule().equals(rule)).toList();
-            Set<Result> results = cases.stream().map(FitCase::result).collect(Collectors.toSet());
-            if (!results.contains(Result.FITS) || !results.contains(Result.DOES_NOT_FIT) && !results.contains(Result.FLAGGED)
-                    || !results.contains(Result.UNKNOWN) && !NEVER_UNKNOWN.contains(rule)) {
+            Set<FitVerdict> results = cases.stream().map(FitCase::result).collect(Collectors.toSet());
+            if (!results.contains(FitVerdict.FITS) || !results.contains(FitVerdict.DOES_NOT_FIT) && !results.contains(FitVerdict.FLAGGED)
+                    || !results.contains(FitVerdict.UNKNOWN) && !NEVER_UNKNOWN.contains(rule)) {
                 wrong.add(rule + " has " + new TreeSet<>(results));
             }
             cases.stream().filter(each -> !each.where().file().equals(author.where().file().replace(".drl", ".cases.yaml")))
@@ -275,8 +275,8 @@ class FitCasesTest {
 
     private static FitResult network(FitCase one) {
         FitResult worst = FitResult.FITS;
-        for (FitFindings.Finding finding : NETWORK.on(one.parts().get(FitCases.BIKE), mounted(one), one.load())) {
-            if (finding.author().rule().equals("fit/" + one.rule())) {
+        for (FitFindings.FitFinding finding : NETWORK.on(one.parts().get(FitCases.BIKE), mounted(one), one.load())) {
+            if (finding.origin().rule().equals("fit/" + one.rule())) {
                 worst = worse(worst, finding.fit());
             }
         }

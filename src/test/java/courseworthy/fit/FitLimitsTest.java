@@ -3,7 +3,7 @@ package courseworthy.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import courseworthy.fit.FitResult.Result;
+import courseworthy.fit.FitResult.FitVerdict;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.PartKind;
@@ -41,7 +41,7 @@ class FitLimitsTest {
         assertThat(general(narrowest + 1, rim)).isEqualTo(FitResult.FITS);
         assertThat(general(widest + 0.4, rim)).isEqualTo(FitResult.FITS);
         assertThat(general(widest + 0.6, rim).words()).contains("mm is wider than the " + narrowest + " to " + widest + " mm ");
-        assertThat(general(widest + 0.6, rim).result()).isEqualTo(Result.FITS);
+        assertThat(general(widest + 0.6, rim).result()).isEqualTo(FitVerdict.FITS);
         if (narrowest - 0.6 >= rim + 5) {
             assertThat(general(narrowest - 0.6, rim).words()).contains("mm is narrower than the " + narrowest + " to " + widest + " mm ");
         }
@@ -68,7 +68,7 @@ class FitLimitsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"40 | FITS | ''", "40.1 | DOES_NOT_FIT | 0.1 mm too short", "37.1 | FITS | ''", "36.9 | FITS | 3.1 mm of spacers go above the stem",
         "50 | DOES_NOT_FIT | 10 mm too short"})
-    void steererByHand(double under, Result result, String words) {
+    void steererByHand(double under, FitVerdict result, String words) {
         FitResult fit = CockpitFit.steererLength(part(PartKind.FORK, PartDetail.STEERER_LENGTH, 0.200), part(PartKind.STEM, PartDetail.CLAMP_HEIGHT, 0.040), under / 1000,
                 part(PartKind.BIKE, PartDetail.HEAD_TUBE, 0.120));
         assertThat(fit.result()).isEqualTo(result);
@@ -92,7 +92,7 @@ class FitLimitsTest {
         assertThat(CockpitFit.stemLength(stem, part(PartKind.BIKE))).isEqualTo(FitResult.FITS);
         assertThat(CockpitFit.stemLength(stem, part(PartKind.BIKE, PartDetail.LEAST_STEM, 0.080)).words()).startsWith("10 mm under");
         assertThat(CockpitFit.stemLength(stem, part(PartKind.BIKE, PartDetail.MOST_STEM, 0.060)).words()).startsWith("10 mm over");
-        assertThat(CockpitFit.stemLength(part(PartKind.STEM), part(PartKind.BIKE, PartDetail.MOST_STEM, 0.060)).result()).isEqualTo(Result.UNKNOWN);
+        assertThat(CockpitFit.stemLength(part(PartKind.STEM), part(PartKind.BIKE, PartDetail.MOST_STEM, 0.060)).result()).isEqualTo(FitVerdict.UNKNOWN);
     }
 
     /**

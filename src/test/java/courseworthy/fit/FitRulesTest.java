@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.claim.Evidence;
 import courseworthy.claim.Rank;
-import courseworthy.fit.FitFindings.Finding;
+import courseworthy.fit.FitFindings.FitFinding;
 import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.Workshop;
@@ -79,9 +79,9 @@ class FitRulesTest {
         return out;
     }
 
-    private static List<String> network(List<Finding> findings) {
+    private static List<String> network(List<FitFinding> findings) {
         List<String> out = new ArrayList<>();
-        findings.forEach(each -> out.add(each.author().rule() + " " + each.fit().result() + " " + each.fit().words()));
+        findings.forEach(each -> out.add(each.origin().rule() + " " + each.fit().result() + " " + each.fit().words()));
         out.sort(null);
         return out;
     }

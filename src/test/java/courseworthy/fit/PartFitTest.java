@@ -3,7 +3,7 @@ package courseworthy.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import courseworthy.fit.FitResult.Result;
+import courseworthy.fit.FitResult.FitVerdict;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.PartKind;
@@ -32,14 +32,14 @@ class PartFitTest {
     /** Bead seat diameters of ISO 5775-2: 622 and 584 differ by 38 mm, 622 and 630 are different rims although both were called 28 inch. */
     @ParameterizedTest
     @CsvSource({"622, 622, FITS", "622, 584, DOES_NOT_FIT", "622, 630, DOES_NOT_FIT", "584, 590, DOES_NOT_FIT", "406, 406, FITS"})
-    void beadSeats(double tyre, double rim, Result result) {
+    void beadSeats(double tyre, double rim, FitVerdict result) {
         assertThat(WheelFit.beadSeat(part(PartKind.TYRE, PartDetail.BEAD_SEAT, mm(tyre)), part(PartKind.WHEEL, PartDetail.BEAD_SEAT, mm(rim))).result()).isEqualTo(result);
     }
 
     /** ETRTO, decision of 2023: 30 mm on 25 mm is covered, 29 mm and 28 mm are not. */
     @ParameterizedTest
     @CsvSource({"30, 25, FITS", "29, 25, DOES_NOT_FIT", "28, 25, DOES_NOT_FIT", "28, 23, FITS", "57, 30, FITS"})
-    void tyreOverRim(double tyre, double rim, Result result) {
+    void tyreOverRim(double tyre, double rim, FitVerdict result) {
         assertThat(WheelFit.tyreOnRim(part(PartKind.TYRE, PartDetail.WIDTH, mm(tyre)), part(PartKind.WHEEL, PartDetail.RIM_INNER_WIDTH, mm(rim))).result())
                 .isEqualTo(result);
     }
@@ -60,7 +60,7 @@ class PartFitTest {
     void aChartForbidsWithoutTheRimsWidth() {
         Part wheel = part(PartKind.WHEEL, PartDetail.MOST_TYRE, mm(50));
         assertThat(WheelFit.tyreOnRim(part(PartKind.TYRE, PartDetail.WIDTH, mm(55)), wheel)).isEqualTo(FitResult.not("5 mm over the wheel's chart"));
-        assertThat(WheelFit.tyreOnRim(part(PartKind.TYRE, PartDetail.WIDTH, mm(50)), wheel).result()).isEqualTo(Result.UNKNOWN);
+        assertThat(WheelFit.tyreOnRim(part(PartKind.TYRE, PartDetail.WIDTH, mm(50)), wheel).result()).isEqualTo(FitVerdict.UNKNOWN);
     }
 
     /** ETRTO TSS as makers quote it: tubeless-type tyres approved for it, from 28 mm. */
@@ -68,11 +68,11 @@ class PartFitTest {
     void hooklessTakesApprovedTyresAlone() {
         Part rim = part(PartKind.WHEEL, PartDetail.HOOKLESS, true);
         assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(28), PartDetail.HOOKLESS, true), rim)).isEqualTo(FitResult.FITS);
-        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(27), PartDetail.HOOKLESS, true), rim).result()).isEqualTo(Result.DOES_NOT_FIT);
-        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(40), PartDetail.HOOKLESS, false), rim).result()).isEqualTo(Result.DOES_NOT_FIT);
-        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(40)), rim).result()).isEqualTo(Result.UNKNOWN);
+        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(27), PartDetail.HOOKLESS, true), rim).result()).isEqualTo(FitVerdict.DOES_NOT_FIT);
+        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(40), PartDetail.HOOKLESS, false), rim).result()).isEqualTo(FitVerdict.DOES_NOT_FIT);
+        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(40)), rim).result()).isEqualTo(FitVerdict.UNKNOWN);
         assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(40)), part(PartKind.WHEEL, PartDetail.HOOKLESS, false))).isEqualTo(FitResult.FITS);
-        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(40)), part(PartKind.WHEEL)).result()).isEqualTo(Result.UNKNOWN);
+        assertThat(WheelFit.hookless(part(PartKind.TYRE, PartDetail.WIDTH, mm(40)), part(PartKind.WHEEL)).result()).isEqualTo(FitVerdict.UNKNOWN);
     }
 
     /** EN 17406:2020: categories 2, 3, 4 up to 15, 60 and 120 cm; ASTM F2043-13 as makers quote it: 61 and 122 cm; 5 without a bound. */
@@ -115,7 +115,7 @@ class PartFitTest {
         assertThat(SuspensionFit.forkLength(part(PartKind.FORK, PartDetail.LENGTH, mm(520)), bike)).isEqualTo(FitResult.mind("head angle 0.9 deg slacker than the frame states"));
         assertThat(SuspensionFit.forkLength(part(PartKind.FORK, PartDetail.LENGTH, mm(521)), bike)).isEqualTo(FitResult.not("1 mm over the frame's range of length"));
         assertThat(SuspensionFit.forkLength(part(PartKind.FORK, PartDetail.LENGTH, mm(485)), bike)).isEqualTo(FitResult.not("5 mm under the frame's range of length"));
-        assertThat(SuspensionFit.forkLength(part(PartKind.FORK), bike).result()).isEqualTo(Result.UNKNOWN);
+        assertThat(SuspensionFit.forkLength(part(PartKind.FORK), bike).result()).isEqualTo(FitVerdict.UNKNOWN);
     }
 
     /** By hand: 53/39 with 11-32 takes up (53 - 39) + (32 - 11) = 35 teeth. */
@@ -126,7 +126,7 @@ class PartFitTest {
         assertThat(DrivetrainFit.capacity(part(PartKind.DERAILLEUR, PartDetail.CAPACITY, 35), cassette, rings)).isEqualTo(FitResult.FITS);
         assertThat(DrivetrainFit.capacity(part(PartKind.DERAILLEUR, PartDetail.CAPACITY, 33), cassette, rings))
                 .isEqualTo(FitResult.not("2 teeth of chain more than the derailleur takes up"));
-        assertThat(DrivetrainFit.capacity(part(PartKind.DERAILLEUR), cassette, rings).result()).isEqualTo(Result.UNKNOWN);
+        assertThat(DrivetrainFit.capacity(part(PartKind.DERAILLEUR), cassette, rings).result()).isEqualTo(FitVerdict.UNKNOWN);
     }
 
     /** By hand: chainstay 17 in (431.8 mm), 48 and 32 teeth: 34 + 12 + 8 + 1 = 55 in, 110 links. */
@@ -137,12 +137,12 @@ class PartFitTest {
         Part cassette = part(PartKind.CASSETTE, PartDetail.SPROCKETS, new int[] {11, 32});
         assertThat(DrivetrainFit.links(cassette, rings, bike)).isEqualTo(110);
         assertThat(DrivetrainFit.chainLength(part(PartKind.CHAIN, PartDetail.LINKS, 110), cassette, rings, bike)).isEqualTo(FitResult.FITS);
-        assertThat(DrivetrainFit.chainLength(part(PartKind.CHAIN, PartDetail.LINKS, 108), cassette, rings, bike).result()).isEqualTo(Result.DOES_NOT_FIT);
+        assertThat(DrivetrainFit.chainLength(part(PartKind.CHAIN, PartDetail.LINKS, 108), cassette, rings, bike).result()).isEqualTo(FitVerdict.DOES_NOT_FIT);
         assertThat(DrivetrainFit.chainLength(part(PartKind.CHAIN, PartDetail.LINKS, 114), cassette, rings, bike).words())
                 .as("a chain that is cut tears the derailleur off when a larger cassette goes back on").contains("4 links longer", "unless a larger");
         Part moving = part(PartKind.BIKE, PartDetail.CHAINSTAY, 17 * 0.0254, PartDetail.REAR_TRAVEL, 0.1);
         assertThat(DrivetrainFit.chainLength(part(PartKind.CHAIN, PartDetail.LINKS, 120), cassette, rings, moving).result())
-                .as("how the chainstay grows is not known").isEqualTo(Result.UNKNOWN);
+                .as("how the chainstay grows is not known").isEqualTo(FitVerdict.UNKNOWN);
     }
 
     @Test
@@ -152,8 +152,8 @@ class PartFitTest {
         assertThat(DrivetrainFit.family(north, south)).isEqualTo(FitResult.flagged("a mix of north and south that neither maker publishes"));
         assertThat(DrivetrainFit.family(north, part(PartKind.CASSETTE, PartDetail.DRIVETRAIN, "north"))).isEqualTo(FitResult.FITS);
         assertThat(DrivetrainFit.family(north, part(PartKind.CASSETTE, PartDetail.DRIVETRAIN, "south", PartDetail.PUBLISHED_WITH, List.of("north")))).isEqualTo(FitResult.FITS);
-        assertThat(DrivetrainFit.family(north, part(PartKind.CASSETTE)).result()).isEqualTo(Result.UNKNOWN);
-        assertThat(new FitResult(Result.FLAGGED, "").fits()).isFalse();
+        assertThat(DrivetrainFit.family(north, part(PartKind.CASSETTE)).result()).isEqualTo(FitVerdict.UNKNOWN);
+        assertThat(new FitResult(FitVerdict.FLAGGED, "").fits()).isFalse();
     }
 
     /** By hand: saddle 740 mm, seat tube 440 mm, saddle 45 mm high: 255 mm of a 350 mm post stand out, 95 mm stay inside. */
@@ -177,7 +177,7 @@ class PartFitTest {
         assertThat(WheelFit.clears(part(PartKind.TYRE, PartDetail.MEASURED_WIDTH, mm(45), PartDetail.WIDTH, mm(42)), wheel, fork)).isEqualTo(FitResult.FITS);
         assertThat(WheelFit.clears(part(PartKind.TYRE, PartDetail.MEASURED_WIDTH, mm(46), PartDetail.WIDTH, mm(45)), wheel, fork))
                 .isEqualTo(FitResult.not("1 mm too wide: 45 mm clears"));
-        assertThat(WheelFit.clears(part(PartKind.TYRE, PartDetail.WIDTH, mm(44)), wheel, fork).result()).isEqualTo(Result.UNKNOWN);
+        assertThat(WheelFit.clears(part(PartKind.TYRE, PartDetail.WIDTH, mm(44)), wheel, fork).result()).isEqualTo(FitVerdict.UNKNOWN);
         assertThat(WheelFit.clears(part(PartKind.TYRE, PartDetail.WIDTH, mm(42)), wheel, fork)).isEqualTo(FitResult.FITS);
         assertThat(WheelFit.clears(part(PartKind.TYRE, PartDetail.WIDTH, mm(30)), part(PartKind.WHEEL, PartDetail.BEAD_SEAT, mm(584)), fork).words())
                 .contains("not made for a wheel of 584 mm");
@@ -186,7 +186,7 @@ class PartFitTest {
     /** What makers permit: 30 mm of spacers under the stem, stems from 80 to 110 mm; who states nothing permits all. */
     @ParameterizedTest
     @CsvSource({"30, 80, FITS", "30.1, 80, DOES_NOT_FIT", "0, 110, FITS", "0, 79.9, DOES_NOT_FIT", "0, 110.1, DOES_NOT_FIT"})
-    void spacersAndStemsWithinWhatIsPermitted(double spacers, double length, Result result) {
+    void spacersAndStemsWithinWhatIsPermitted(double spacers, double length, FitVerdict result) {
         Part bike = part(PartKind.BIKE, PartDetail.HEAD_TUBE, mm(140), PartDetail.LEAST_STEM, mm(80), PartDetail.MOST_STEM, mm(110));
         Part fork = part(PartKind.FORK, PartDetail.STEERER_LENGTH, mm(215), PartDetail.MOST_SPACERS, mm(30));
         Part stem = part(PartKind.STEM, PartDetail.STEM_LENGTH, mm(length), PartDetail.CLAMP_HEIGHT, mm(40));

@@ -16,13 +16,13 @@ import courseworthy.claim.Verb;
 import courseworthy.course.Climbing;
 import courseworthy.course.Course;
 import courseworthy.course.ElevationLine;
-import courseworthy.course.Repair;
+import courseworthy.course.TrackRepair;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Stretch;
 import courseworthy.course.Surface;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.How;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.demand.Demands;
@@ -51,7 +51,7 @@ public final class ExampleBrief {
     private final Map<String, Decision> decisions = new LinkedHashMap<>();
     private final Map<Measure, MeasureValue> demands = new EnumMap<>(Measure.class);
     public final List<Task> tasks = new ArrayList<>();
-    private final List<UndeterminedRule> untold = new ArrayList<>();
+    private final List<UndeterminedRule> undetermined = new ArrayList<>();
     public String name = "Heather Ridge";
     public Event event = Event.UNKNOWN;
 
@@ -78,12 +78,12 @@ public final class ExampleBrief {
         return this;
     }
 
-    public static RuleOrigin author(String rule, Rank rank, Force force, Evidence evidence, String because) {
+    public static RuleOrigin origin(String rule, Rank rank, Force force, Evidence evidence, String because) {
         return new RuleOrigin(rule, rank, 0, force, evidence, evidence == Evidence.PUBLISHED ? "ISO 4210-2" : "", because,
                 new SourceLocation("rules/tyres/width.yaml", 12));
     }
 
-    public ExampleBrief decided(String topic, long value, Consensus standing, List<Claim> taken, List<Lost> lost) {
+    public ExampleBrief decided(String topic, long value, Consensus standing, List<Claim> taken, List<LosingClaim> lost) {
         decisions.put(topic, new Decision(Topics.of(topic), Status.SETTLED, value, "", standing, taken, lost, ""));
         return this;
     }
@@ -99,19 +99,19 @@ public final class ExampleBrief {
     }
 
     public static Claim claim(String rule, String topic, Verb verb, long value, TestedFact... grounds) {
-        RuleOrigin author = author(rule, rule.startsWith("shipped/") ? Rank.SHIPPED : Rank.COACH, Force.SHOULD,
+        RuleOrigin author = origin(rule, rule.startsWith("shipped/") ? Rank.SHIPPED : Rank.COACH, Force.SHOULD,
                 rule.startsWith("shipped/") ? Evidence.PRACTICE : Evidence.OPINION, "Sharp stones cut what is narrow and light.");
         return Claim.of(author, Topics.of(topic), verb, value, Topics.of(topic).text(value), List.of(grounds));
     }
 
     public ExampleBrief task(String rule, String what, String find, Deadline due, long hours, boolean critical, String part, String... after) {
-        tasks.add(new Task(author(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "It is likely to be missed."), what, find, due,
+        tasks.add(new Task(origin(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "It is likely to be missed."), what, find, due,
                 hours * 3600, critical, part, List.of(after), List.of()));
         return this;
     }
 
     public ExampleBrief untold(String rule, List<String> topics, String... wanting) {
-        untold.add(new UndeterminedRule(author(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "Why."), topics, List.of(wanting)));
+        undetermined.add(new UndeterminedRule(origin(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "Why."), topics, List.of(wanting)));
         return this;
     }
 
@@ -119,7 +119,7 @@ public final class ExampleBrief {
     public static List<Flip> flips() {
         Decision more = new Decision(Topics.FOOD, Status.SETTLED, 60L, "", Consensus.UNANIMOUS, List.of(), List.of(), "");
         Decision none = new Decision(Topics.FOOD, Status.NONE_POSSIBLE, null, "", null, List.of(), List.of(), "No room is left");
-        return List.of(new Flip(Measure.HOURS, 82, 90, Flip.Way.UP, true, more, List.of()), new Flip(Measure.ROLE, 1, 0, Flip.Way.OVER, false, none, List.of()));
+        return List.of(new Flip(Measure.HOURS, 82, 90, Flip.FlipDirection.UP, true, more, List.of()), new Flip(Measure.ROLE, 1, 0, Flip.FlipDirection.OVER, false, none, List.of()));
     }
 
     /** An example with something of everything. */
@@ -129,7 +129,7 @@ public final class ExampleBrief {
         Claim wide = claim("shipped/wide-on-rough", "front tyre width", Verb.PREFER, 45, rough);
         Claim narrow = claim("Fast lines/narrow", "front tyre width", Verb.PREFER, 38);
         out.decided("front tyre width", 45, Consensus.MAJORITY, List.of(wide),
-                List.of(new Lost(narrow, List.of("shipped/wide-on-rough", "shipped/x"), How.OUTVOTED)));
+                List.of(new LosingClaim(narrow, List.of("shipped/wide-on-rough", "shipped/x"), How.OUTVOTED)));
         out.decided("rear tyre width", 45, Consensus.UNANIMOUS, List.of(claim("shipped/wide-on-rough", "rear tyre width", Verb.PREFER, 45)),
                 List.of());
         out.nonePossible("front tyre pressure", "the floor against rim strikes lies above the marking");
@@ -147,8 +147,8 @@ public final class ExampleBrief {
     }
 
     public Call call() {
-        return new Call(new Demands(demands, List.of(), List.of(new Demands.Assumed("rider mass", "75 kg"))), List.copyOf(decisions.values()),
-                tasks, untold);
+        return new Call(new Demands(demands, List.of(), List.of(new Demands.AssumedInput("rider mass", "75 kg"))), List.copyOf(decisions.values()),
+                tasks, undetermined);
     }
 
     public Course course() {
@@ -162,7 +162,7 @@ public final class ExampleBrief {
             elevation[i] = 300 + 60 * Math.sin(i / 9.0) + i;
         }
         return Course.builder(name, stretches).file("heather-ridge.yaml").line(new ElevationLine(distance, elevation, false, true))
-                .climbing(Climbing.written(230.0, 230.0)).repairs(List.of(new Repair("elevation spikes removed", 3))).assumed(List.of("surface gravel on 2.0 km"))
+                .climbing(Climbing.written(230.0, 230.0)).repairs(List.of(new TrackRepair("elevation spikes removed", 3))).assumed(List.of("surface gravel on 2.0 km"))
                 .notes(List.of("The start height was given.")).build();
     }
 

@@ -23,16 +23,16 @@ class FlipReportTest {
     @Test
     void aPressureInAnotherTyreNamesTheTyre() {
         Decision pressure = settled("front tyre pressure", 29);
-        Flip same = new Flip(Measure.MUD, 5, 20, Flip.Way.UP, false, pressure, List.of());
+        Flip same = new Flip(Measure.MUD, 5, 20, Flip.FlipDirection.UP, false, pressure, List.of());
         assertThat(FlipReport.line(same)).isEqualTo("mud from 5 % to 20 %: 1.45 bar (21 psi)");
-        Flip other = new Flip(Measure.MUD, 5, 50, Flip.Way.UP, false, pressure, List.of(settled("front tyre width", 54)));
+        Flip other = new Flip(Measure.MUD, 5, 50, Flip.FlipDirection.UP, false, pressure, List.of(settled("front tyre width", 54)));
         assertThat(FlipReport.line(other)).isEqualTo("mud from 5 % to 50 %: 1.45 bar (21 psi) in another tyre, front tyre width 54 mm");
     }
 
     @Test
     void sixAreShownAndTheOthersCounted() {
         List<Flip> eight = java.util.stream.LongStream.range(0, 8)
-                .mapToObj(i -> new Flip(Measure.MUD, 5, 20 + i, Flip.Way.UP, i == 0, settled("front tyre pressure", 29), List.of())).toList();
+                .mapToObj(i -> new Flip(Measure.MUD, 5, 20 + i, Flip.FlipDirection.UP, i == 0, settled("front tyre pressure", 29), List.of())).toList();
         String page = new MarkdownRenderer().render(Report.builder(RichText.of("x")).section(FlipReport.section(eight)).build());
         assertThat(page).contains("- mud from 5 % to 20 %: 1.45 bar (21 psi) (20 % is within the present uncertainty)",
                 "- mud from 5 % to 25 %: 1.45 bar (21 psi)\n- and 2 larger changes (`--format json` lists all)\n").doesNotContain("26 %");

@@ -6,7 +6,7 @@ import courseworthy.claim.Claim;
 import courseworthy.claim.Verb;
 import courseworthy.decision.Decision;
 import courseworthy.decision.Decision.How;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision.Consensus;
 import courseworthy.decision.Decision.Status;
 import courseworthy.task.LeadingReason;
@@ -38,11 +38,11 @@ class LeadingReasonTest {
         Claim most = ExampleBrief.claim("pairing/most", "front tyre width", Verb.AT_MOST, 45);
         Claim narrow = ExampleBrief.claim("shipped/narrow", "front tyre width", Verb.PREFER, 40);
         Decision decision = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Consensus.DIVIDED, List.of(most, bound),
-                List.of(new Lost(narrow, List.of("shipped/bound"), How.OVERRULED)), "");
+                List.of(new LosingClaim(narrow, List.of("shipped/bound"), How.OVERRULED)), "");
         assertThat(LeadingReason.leading(decision)).isEqualTo(bound);
         Claim wide = ExampleBrief.claim("shipped/wide", "front tyre width", Verb.PREFER, 50);
         Decision lowered = new Decision(Topics.FRONT_TYRE_WIDTH, Status.SETTLED, 45L, "", Consensus.DIVIDED, List.of(bound, most),
-                List.of(new Lost(wide, List.of("pairing/most"), How.OVERRULED)), "");
+                List.of(new LosingClaim(wide, List.of("pairing/most"), How.OVERRULED)), "");
         assertThat(LeadingReason.leading(lowered)).isEqualTo(most);
     }
 

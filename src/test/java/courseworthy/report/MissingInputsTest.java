@@ -48,6 +48,6 @@ class MissingInputsTest {
     }
 
     private static UndeterminedRule untold(String rule, String... wanting) {
-        return new UndeterminedRule(ExampleBrief.author(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "Why."), List.of("food"), List.of(wanting));
+        return new UndeterminedRule(ExampleBrief.origin(rule, Rank.SHIPPED, Force.SHOULD, Evidence.PRACTICE, "Why."), List.of("food"), List.of(wanting));
     }
 }

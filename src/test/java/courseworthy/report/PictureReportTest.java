@@ -128,8 +128,8 @@ class PictureReportTest {
     void theGearLadderSaysWhatTheLowestGearHolds() {
         Figure figure = PictureReport.gearLadder(brief("heather-ridge"));
         GearLadder ladder = (GearLadder) figure.picture();
-        GearLadder.SteepPiece slowest = ladder.steep().get(0);
-        for (GearLadder.SteepPiece each : ladder.steep()) {
+        GearLadder.SteepMark slowest = ladder.steep().get(0);
+        for (GearLadder.SteepMark each : ladder.steep()) {
             slowest = each.cadence().mid() < slowest.cadence().mid() ? each : slowest;
         }
         assertThat(figure.title().plain()).isEqualTo("The lowest gear, " + ladder.rungs().get(0).gear() + ", "
@@ -145,8 +145,8 @@ class PictureReportTest {
     void theChartOfWorthNamesWhereMostTimeHangs() {
         Figure figure = PictureReport.worth(brief("heather-ridge"));
         WorthChart chart = (WorthChart) figure.picture();
-        WorthChart.Row largest = null;
-        for (WorthChart.Row row : chart.rows()) {
+        WorthChart.WorthBar largest = null;
+        for (WorthChart.WorthBar row : chart.rows()) {
             boolean sure = row.savedSeconds().low() >= 0 || row.savedSeconds().high() <= 0;
             assertThat(row.close()).isEqualTo(!sure);
             largest = sure && (largest == null || Math.abs(row.savedSeconds().mid()) > Math.abs(largest.savedSeconds().mid())) ? row : largest;
@@ -174,14 +174,14 @@ class PictureReportTest {
         DayStrip strip = (DayStrip) figure.picture();
         double drunk = 0;
         double at = 0;
-        for (DayStrip.Hour hour : strip.hours()) {
+        for (DayStrip.HourColumn hour : strip.hours()) {
             assertThat(hour.fromSeconds()).isEqualTo(at);
             at = hour.toSeconds();
             drunk += hour.drinkLitres().mid();
         }
         assertThat(drunk).isEqualTo(brief.outlook().plan().fluids().drink().mid(), within(1e-6));
         assertThat(at).isEqualTo(brief.demands().estimated().estimate().total().mid());
-        assertThat(strip.light()).extracting(DayStrip.LightSpan::light).containsExactly(DayStrip.Light.DAY);
+        assertThat(strip.light()).extracting(DayStrip.LightSection::light).containsExactly(DayStrip.LightBand.DAY);
         assertThat(figure.title().plain()).startsWith("Warmest, ").endsWith(" C, from 11:00");
         assertThat(figure.data().rows()).hasSize(strip.hours().size());
     }
@@ -192,12 +192,12 @@ class PictureReportTest {
         Brief brief = brief("heather-ridge");
         BackPlan plan = (BackPlan) PictureReport.backPlan(brief).picture();
         int items = 0;
-        for (Checklist.Section section : brief.checklist().sections()) {
+        for (Checklist.ChecklistSection section : brief.checklist().sections()) {
             items += section.due() == Deadline.AFTER_THE_RACE ? 0 : section.items().size();
         }
-        assertThat(plan.sittings().stream().mapToInt(BackPlan.Sitting::items).sum()).isEqualTo(items);
+        assertThat(plan.sittings().stream().mapToInt(BackPlan.SessionBar::items).sum()).isEqualTo(items);
         double before = Double.NEGATIVE_INFINITY;
-        for (BackPlan.Sitting sitting : plan.sittings()) {
+        for (BackPlan.SessionBar sitting : plan.sittings()) {
             assertThat(sitting.endSeconds()).isBetween(before, 0.0);
             before = sitting.endSeconds();
         }
@@ -214,7 +214,7 @@ class PictureReportTest {
         List<PlanB> turning = brief.outlook().otherwise().stream().filter(each -> !each.lines().isEmpty()).toList();
         assertThat(plan.lastMoments()).hasSameSizeAs(turning);
         for (PlanB other : turning) {
-            double first = other.lines().stream().mapToDouble(PlanB.Line::latest).min().orElseThrow();
+            double first = other.lines().stream().mapToDouble(PlanB.PlanBLine::latest).min().orElseThrow();
             assertThat(plan.lastMoments()).anySatisfy(each -> assertThat(each.atSeconds()).isEqualTo(first));
         }
     }
@@ -233,9 +233,9 @@ class PictureReportTest {
     void beforeAndAfterIsTheBuild() {
         Build build = brief("heather-ridge").build();
         BeforeAfter parts = (BeforeAfter) PictureReport.beforeAfter(brief("heather-ridge")).picture();
-        Map<String, BeforeAfter.Row> rows = new HashMap<>();
+        Map<String, BeforeAfter.PlaceComparison> rows = new HashMap<>();
         parts.rows().forEach(row -> rows.put(row.place(), row));
-        for (Build.Fitted each : build.parts()) {
+        for (Build.FittedPart each : build.parts()) {
             if (each.place() != MountingPlace.LIGHTS) {
                 assertThat(rows.get(each.place().words()).after()).isEqualTo(each.part().name());
             }
@@ -243,7 +243,7 @@ class PictureReportTest {
         assertThat(build.swaps()).isNotEmpty();
         for (Build.Swap swap : build.swaps()) {
             if (swap.bike() == build.bike() && swap.place() != MountingPlace.LIGHTS && swap.on() != null) {
-                BeforeAfter.Row row = rows.get(swap.place().words());
+                BeforeAfter.PlaceComparison row = rows.get(swap.place().words());
                 assertThat(row.changed()).isTrue();
                 assertThat(row.from()).isEqualTo(swap.from() == null ? "" : swap.from().name());
             }
@@ -271,7 +271,7 @@ class PictureReportTest {
             assertThat(Math.hypot(to.eastMetres() - from.eastMetres(), to.northMetres() - from.northMetres())).isLessThan(1005);
         }
         double drawn = 0;
-        for (TrackPlan.Leg leg : plan.legs()) {
+        for (TrackPlan.TrackLeg leg : plan.legs()) {
             for (int i = 1; i < leg.points().size(); i++) {
                 drawn += Math.hypot(leg.points().get(i).eastMetres() - leg.points().get(i - 1).eastMetres(),
                         leg.points().get(i).northMetres() - leg.points().get(i - 1).northMetres());

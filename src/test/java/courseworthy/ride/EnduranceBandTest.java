@@ -3,7 +3,7 @@ package courseworthy.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import courseworthy.rider.Rider.Effort;
+import courseworthy.rider.Rider.MaximalEffort;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,21 +51,21 @@ class EnduranceBandTest {
     /** Efforts that fall off slower than 0.04 or faster than 0.12 a unit of ln t are no law of one rider (judgement): the ends are taken. */
     @Test
     void aFittedExponentHasEnds() {
-        Range flat = Endurance.hourPower(List.of(new Effort(600, 250), new Effort(1800, 250)));
+        Range flat = Endurance.hourPower(List.of(new MaximalEffort(600, 250), new MaximalEffort(1800, 250)));
         assertThat(flat.mid()).isCloseTo(250 * Math.pow(2, -0.04), within(0.05));
-        Range steep = Endurance.hourPower(List.of(new Effort(600, 400), new Effort(1800, 250)));
+        Range steep = Endurance.hourPower(List.of(new MaximalEffort(600, 400), new MaximalEffort(1800, 250)));
         assertThat(steep.mid()).isCloseTo(250 * Math.pow(2, -0.12), within(0.05));
         // Three efforts on one line of 0.08 give that line.
-        Range fitted = Endurance.hourPower(List.of(new Effort(600, 250 * Math.pow(3, 0.08)), new Effort(1800, 250), new Effort(900, 250 * Math.pow(2, 0.08))));
+        Range fitted = Endurance.hourPower(List.of(new MaximalEffort(600, 250 * Math.pow(3, 0.08)), new MaximalEffort(1800, 250), new MaximalEffort(900, 250 * Math.pow(2, 0.08))));
         assertThat(fitted.mid()).isCloseTo(250 * Math.pow(2, -0.08), within(0.05));
         // Two efforts of one length have no slope: the usual 0.07.
-        assertThat(Endurance.hourPower(List.of(new Effort(1800, 250), new Effort(1800, 250))).mid()).isCloseTo(250 * Math.pow(2, -0.07), within(0.05));
+        assertThat(Endurance.hourPower(List.of(new MaximalEffort(1800, 250), new MaximalEffort(1800, 250))).mid()).isCloseTo(250 * Math.pow(2, -0.07), within(0.05));
     }
 
     /** From 20 min at 300 W by hand: 0.07 gives 277.8 W, 0.0467 285.0, the record profile 300 x 0.7450 / 0.8496 = 263.0; besides, 2 % of the meter. */
     @Test
     void hourPowerFromTwentyMinutes() {
-        Range hour = Endurance.hourPower(List.of(new Effort(1200, 300)));
+        Range hour = Endurance.hourPower(List.of(new MaximalEffort(1200, 300)));
         double mid = 300 * Math.pow(3, -0.07);
         assertThat(hour.mid()).isCloseTo(mid, within(1e-6));
         assertThat(mid).isCloseTo(277.8, within(0.1));
@@ -76,7 +76,7 @@ class EnduranceBandTest {
     /** Eight hours and more count by the band alone: 200 W over 8 h at 0.65, 0.725 and 0.80 of hour power. */
     @Test
     void aLongEffortCountsByTheBand() {
-        Range hour = Endurance.hourPower(List.of(new Effort(8 * HOUR, 200)));
+        Range hour = Endurance.hourPower(List.of(new MaximalEffort(8 * HOUR, 200)));
         double mid = 200 / 0.725;
         assertThat(hour.mid()).isCloseTo(mid, within(1e-6));
         assertThat(hour.low()).isCloseTo(mid - Math.hypot(mid - 200 / 0.80, 0.02 * mid), within(1e-6));

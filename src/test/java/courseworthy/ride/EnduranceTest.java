@@ -3,7 +3,7 @@ package courseworthy.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import courseworthy.rider.Rider.Effort;
+import courseworthy.rider.Rider.MaximalEffort;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +49,7 @@ class EnduranceTest {
      */
     @Test
     void anHourFromTwentyMinutes() {
-        Range hour = Endurance.hourPower(List.of(new Effort(1200, 300)));
+        Range hour = Endurance.hourPower(List.of(new MaximalEffort(1200, 300)));
         assertThat(hour.high()).isCloseTo(300 * 0.95, within(3.0));
         assertThat(hour.low()).isCloseTo(300 / 1.141, within(3.0));
         assertThat(hour.mid()).isCloseTo(300 / Math.pow(3, 0.07), within(0.01));
@@ -58,7 +58,7 @@ class EnduranceTest {
     /** 4 h at 0.823 of an hour by the record profile, 0.908 by a power law of 0.07 (worked out apart). */
     @Test
     void anHourFromFourHours() {
-        Range hour = Endurance.hourPower(List.of(new Effort(4 * 3600, 200)));
+        Range hour = Endurance.hourPower(List.of(new MaximalEffort(4 * 3600, 200)));
         assertThat(hour.mid()).isCloseTo(200 / 0.908, within(0.2));
         assertThat(hour.high()).isCloseTo(200 / 0.823, within(3.0));
     }
@@ -69,14 +69,14 @@ class EnduranceTest {
      */
     @Test
     void anHourFromLongerEffortsHasAWiderRange() {
-        Range six = Endurance.hourPower(List.of(new Effort(6 * 3600, 250)));
+        Range six = Endurance.hourPower(List.of(new MaximalEffort(6 * 3600, 250)));
         assertThat(six.mid()).isBetween(250 / 0.87, 250 / 0.75);
         assertThat(six.low()).isBetween(250 / 0.93, 250 / 0.80);
         assertThat(six.high()).isBetween(250 / 0.75, 250 / 0.65);
-        Range eight = Endurance.hourPower(List.of(new Effort(8 * 3600, 200)));
+        Range eight = Endurance.hourPower(List.of(new MaximalEffort(8 * 3600, 200)));
         assertThat(eight.low()).isCloseTo(200 / 0.80, within(2.0));
         assertThat(eight.high()).isCloseTo(200 / 0.65, within(2.0));
-        Range day = Endurance.hourPower(List.of(new Effort(24 * 3600, 150)));
+        Range day = Endurance.hourPower(List.of(new MaximalEffort(24 * 3600, 150)));
         assertThat(day.low()).isCloseTo(150 / 0.65, within(2.0));
         assertThat(day.high()).isCloseTo(150 / 0.50, within(2.0));
     }
@@ -84,18 +84,18 @@ class EnduranceTest {
     /** Nothing leaps where one way of telling gives way to the other, and the shortest of long efforts counts. */
     @Test
     void longEffortsJoinOntoShorterOnes() {
-        Range law = Endurance.hourPower(List.of(new Effort(Effort.LONGEST_BY_LAW, 200)));
-        Range band = Endurance.hourPower(List.of(new Effort(Effort.LONGEST_BY_LAW + 1, 200)));
+        Range law = Endurance.hourPower(List.of(new MaximalEffort(MaximalEffort.LONGEST_BY_LAW, 200)));
+        Range band = Endurance.hourPower(List.of(new MaximalEffort(MaximalEffort.LONGEST_BY_LAW + 1, 200)));
         assertThat(band.mid()).isCloseTo(law.mid(), within(0.1));
         assertThat(band.low()).isCloseTo(law.low(), within(0.1));
         assertThat(band.high()).isCloseTo(law.high(), within(0.1));
-        assertThat(Endurance.hourPower(List.of(new Effort(18_000, 220), new Effort(36_000, 190))))
-                .isEqualTo(Endurance.hourPower(List.of(new Effort(18_000, 220))));
+        assertThat(Endurance.hourPower(List.of(new MaximalEffort(18_000, 220), new MaximalEffort(36_000, 190))))
+                .isEqualTo(Endurance.hourPower(List.of(new MaximalEffort(18_000, 220))));
     }
 
     @Test
     void anHourIsAnHour() {
-        Range hour = Endurance.hourPower(List.of(new Effort(300, 360), new Effort(3600, 250)));
+        Range hour = Endurance.hourPower(List.of(new MaximalEffort(300, 360), new MaximalEffort(3600, 250)));
         assertThat(hour.mid()).isCloseTo(250, within(1e-9));
         assertThat(hour.high() - hour.low()).isCloseTo(0.04 * 250, within(0.01));
     }
@@ -103,14 +103,14 @@ class EnduranceTest {
     /** Two efforts fix the exponent: 5 min at 330 W and 20 min at 300 W fall as t^-0.0688 (ln(330/300)/ln 4, by hand). */
     @Test
     void twoEffortsFixTheExponent() {
-        Range hour = Endurance.hourPower(List.of(new Effort(300, 330), new Effort(1200, 300)));
+        Range hour = Endurance.hourPower(List.of(new MaximalEffort(300, 330), new MaximalEffort(1200, 300)));
         assertThat(hour.mid()).isCloseTo(300 * Math.pow(3, -0.06875), within(0.1));
     }
 
     /** A sprint says nothing of an hour (power laws hold from about 3.5 minutes: Riegel 1981). */
     @Test
     void sprintsAreOfNoUse() {
-        assertThat(Endurance.hourPower(List.of(new Effort(30, 900)))).isNull();
+        assertThat(Endurance.hourPower(List.of(new MaximalEffort(30, 900)))).isNull();
         assertThat(Endurance.hourPower(List.of())).isNull();
     }
 }

@@ -41,7 +41,7 @@ class GettingOffTest {
     /** Who rides at six tenths of what could be held. */
     private static RideAssumptions easily() {
         return new RideAssumptions(RIDER.kind(), RIDER.mass(), RIDER.dragArea(),
-                new RideAssumptions.Pacing(RIDER.pacing().hourPower(), Range.exact(0.6), RIDER.pacing().training()), RIDER.skill(), RIDER.wetness(),
+                new RideAssumptions.PacingRanges(RIDER.pacing().hourPower(), Range.exact(0.6), RIDER.pacing().training()), RIDER.skill(), RIDER.wetness(),
                 RIDER.laps(), RIDER.points(), RIDER.climbing(), RIDER.weather());
     }
 

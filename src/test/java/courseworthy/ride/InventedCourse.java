@@ -72,7 +72,7 @@ public final class InventedCourse {
             lon[i] = lon[i - 1] + step * Math.cos(headings[i - 1]) / 111_195 / Math.cos(Math.toRadians(47));
             distance[i] = i * step;
         }
-        return new Track(List.of(new Track.Piece(lat, lon, distance, new double[lat.length])), Track.Elevation.KNOWN);
+        return new Track(List.of(new Track.TrackPiece(lat, lon, distance, new double[lat.length])), Track.Elevation.KNOWN);
     }
 
     /** A measured course on one ground. */
@@ -92,12 +92,12 @@ public final class InventedCourse {
     public static RideAssumptions strongAmateur(BikeKind kind, int laps) {
         Range mass = kind.mass().plus(75 + 3 + 1.2);
         return new RideAssumptions(kind, mass, DragArea.alone(kind, 75),
-                new RideAssumptions.Pacing(Range.within(3.7 * 75, 8), new Range(0.94, 0.98, 1), false), 2, 0, laps, -1,
+                new RideAssumptions.PacingRanges(Range.within(3.7 * 75, 8), new Range(0.94, 0.98, 1), false), 2, 0, laps, -1,
                 Range.within(1, 0.05), calm());
     }
 
-    public static RideAssumptions.Weather calm() {
-        return new RideAssumptions.Weather(18, 300, true, 0, Double.NaN);
+    public static RideAssumptions.WeatherAssumptions calm() {
+        return new RideAssumptions.WeatherAssumptions(18, 300, true, 0, Double.NaN);
     }
 
     public static RideEstimate estimate(Course course, RideAssumptions basis) {
@@ -107,11 +107,11 @@ public final class InventedCourse {
     /** The same basis with another power and mass. */
     public static RideAssumptions with(RideAssumptions b, Range hourPower, Range mass) {
         return new RideAssumptions(b.kind(), mass, b.dragArea(),
-                new RideAssumptions.Pacing(hourPower, b.pacing().intensity(), b.pacing().training()), b.skill(), b.wetness(), b.laps(), b.points(),
+                new RideAssumptions.PacingRanges(hourPower, b.pacing().intensity(), b.pacing().training()), b.skill(), b.wetness(), b.laps(), b.points(),
                 b.climbing(), b.weather());
     }
 
-    public static RideAssumptions with(RideAssumptions b, RideAssumptions.Weather weather) {
+    public static RideAssumptions with(RideAssumptions b, RideAssumptions.WeatherAssumptions weather) {
         return new RideAssumptions(b.kind(), b.mass(), b.dragArea(), b.pacing(), b.skill(), b.wetness(), b.laps(), b.points(), b.climbing(), weather);
     }
 

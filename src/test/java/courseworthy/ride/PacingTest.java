@@ -115,7 +115,7 @@ class PacingTest {
             heading += turned / 2;
             distance[i] = i == 0 ? 0 : distance[i - 1] + (((i - 1) % (arcs + 10)) < 10 ? 10 : Math.PI * radius / arcs);
         }
-        return new Track(List.of(new Track.Piece(lat, lon, distance, height)), Track.Elevation.KNOWN);
+        return new Track(List.of(new Track.TrackPiece(lat, lon, distance, height)), Track.Elevation.KNOWN);
     }
 
     /** A half circle is told to within a third: its arms reach beyond it into the straights. Straights are straight. */
@@ -201,16 +201,16 @@ class PacingTest {
         return estimate(course, basis).speed(0, step);
     }
 
-    private static RideAssumptions.Weather weather(double temperature, RideAssumptions.Hours hours) {
-        return new RideAssumptions.Weather(temperature, 300, true, 0, Double.NaN, hours, 0.5, Air.STANDARD_PRESSURE, false);
+    private static RideAssumptions.WeatherAssumptions weather(double temperature, RideAssumptions.Hours hours) {
+        return new RideAssumptions.WeatherAssumptions(temperature, 300, true, 0, Double.NaN, hours, 0.5, Air.STANDARD_PRESSURE, false);
     }
 
     /** Moist air and low pressure are thinner (published: 0.9 % for moisture at 20 °C), so quicker. */
     @Test
     void airGoesWithMoistureAndPressure() {
-        RideAssumptions.Weather dry = new RideAssumptions.Weather(20, 0, true, 0, Double.NaN, null, 0, 101_325, true);
-        RideAssumptions.Weather moist = new RideAssumptions.Weather(20, 0, true, 0, Double.NaN, null, 1, 101_325, true);
-        RideAssumptions.Weather low = new RideAssumptions.Weather(20, 0, true, 0, Double.NaN, null, 0, 98_000, true);
+        RideAssumptions.WeatherAssumptions dry = new RideAssumptions.WeatherAssumptions(20, 0, true, 0, Double.NaN, null, 0, 101_325, true);
+        RideAssumptions.WeatherAssumptions moist = new RideAssumptions.WeatherAssumptions(20, 0, true, 0, Double.NaN, null, 1, 101_325, true);
+        RideAssumptions.WeatherAssumptions low = new RideAssumptions.WeatherAssumptions(20, 0, true, 0, Double.NaN, null, 0, 98_000, true);
         assertThat(moist.density(0) / dry.density(0)).isCloseTo(0.991, within(0.001));
         assertThat(low.density(0) / dry.density(0)).isCloseTo(98_000 / 101_325.0, within(0.0005));
     }

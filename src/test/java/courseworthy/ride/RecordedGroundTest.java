@@ -106,12 +106,12 @@ class RecordedGroundTest {
     /** A ride over a course by the model: a point every 10 m, effort that is off by some percent from kilometre to kilometre, a place off by 3 m. */
     private static RecordedRide ride(Course course, RideAssumptions rider, Random random) {
         RideEstimate model = RideEstimate.of(DiscretisedCourse.of(course, 300), rider, course.stretches());
-        List<RecordedRide.Run> runs = new ArrayList<>();
+        List<RecordedRide.RecordedRun> runs = new ArrayList<>();
         double clock = 1000;
         double effort = 1;
         double before = 0;
         double next = 0;
-        for (Track.Piece piece : course.track().pieces()) {
+        for (Track.TrackPiece piece : course.track().pieces()) {
             double[] seconds = new double[piece.size()];
             double[] lat = piece.lat().clone();
             double[] lon = piece.lon().clone();
@@ -127,14 +127,14 @@ class RecordedGroundTest {
                 lat[i] += 3 * random.nextGaussian() / 111_195;
                 lon[i] += 3 * random.nextGaussian() / 111_195 / Math.cos(Math.toRadians(lat[i]));
             }
-            runs.add(new RecordedRide.Run(lat, lon, seconds));
+            runs.add(new RecordedRide.RecordedRun(lat, lon, seconds));
         }
         return new RecordedRide(runs);
     }
 
     private static RideAssumptions rider(BikeKind kind, double power, double mass, int skill, double wind) {
-        return new RideAssumptions(kind, Range.exact(mass), DragArea.alone(kind, mass - 14), new RideAssumptions.Pacing(Range.exact(power), Range.exact(1), true),
-                skill, 0, 1, -1, Range.exact(1), new RideAssumptions.Weather(18, 300, true, wind, 1));
+        return new RideAssumptions(kind, Range.exact(mass), DragArea.alone(kind, mass - 14), new RideAssumptions.PacingRanges(Range.exact(power), Range.exact(1), true),
+                skill, 0, 1, -1, Range.exact(1), new RideAssumptions.WeatherAssumptions(18, 300, true, wind, 1));
     }
 
     /** Six rides of riders light and heavy, weak and strong, on other bikes than is assumed, in wind. */

@@ -110,8 +110,8 @@ class RecordedRidesTest {
     private static RideAssumptions unknownRider(BikeKind kind, double power) {
         Range mass = kind.mass().plus(Range.within(75, 10)).plus(Range.within(3, 1)).plus(new Range(0.6, 1.2, 2.5));
         return new RideAssumptions(kind, mass, DragArea.alone(kind, 75),
-                new RideAssumptions.Pacing(Range.exact(power), Range.exact(1), true), 2, 0, 1, -1, Range.within(1, 0.05),
-                new RideAssumptions.Weather(15, 300, false, 0, Double.NaN));
+                new RideAssumptions.PacingRanges(Range.exact(power), Range.exact(1), true), 2, 0, 1, -1, Range.within(1, 0.05),
+                new RideAssumptions.WeatherAssumptions(15, 300, false, 0, Double.NaN));
     }
 
     /** Moving time to the end of each quarter of the distance, s. */

@@ -23,7 +23,7 @@ class RecordedTimesTest {
         for (int i = 1; i < north.length; i++) {
             distance[i] = distance[i - 1] + Math.abs(north[i] - north[i - 1]);
         }
-        return new Track(List.of(new Track.Piece(lat(north), new double[north.length], distance, none)), Track.Elevation.MISSING);
+        return new Track(List.of(new Track.TrackPiece(lat(north), new double[north.length], distance, none)), Track.Elevation.MISSING);
     }
 
     private static double[] lat(double... north) {
@@ -44,7 +44,7 @@ class RecordedTimesTest {
                 size++;
             }
         }
-        return new RecordedRide(List.of(new RecordedRide.Run(lat(Arrays.copyOf(at, size)), new double[size], Arrays.copyOf(seconds, size))));
+        return new RecordedRide(List.of(new RecordedRide.RecordedRun(lat(Arrays.copyOf(at, size)), new double[size], Arrays.copyOf(seconds, size))));
     }
 
     @Test

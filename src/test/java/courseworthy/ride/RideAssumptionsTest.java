@@ -3,7 +3,7 @@ package courseworthy.ride;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import courseworthy.ride.RideAssumptions.Weather;
+import courseworthy.ride.RideAssumptions.WeatherAssumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is taken of air, wind, wheels and trail turns where nobody measured them on the day. */
 class RideAssumptionsTest {
 
-    private static final Weather FORECAST = new Weather(20, 300, true, 5, 0, null, 0.5, 101_325, true);
-    private static final Weather UNKNOWN = new Weather(20, 300, false, 0, Double.NaN);
+    private static final WeatherAssumptions FORECAST = new WeatherAssumptions(20, 300, true, 5, 0, null, 0.5, 101_325, true);
+    private static final WeatherAssumptions UNKNOWN = new WeatherAssumptions(20, 300, false, 0, Double.NaN);
 
     /**
      * By the logarithmic profile a rider at 1.2 m over open grass (roughness length 0.03 m) meets ln(1.2 / 0.03) / ln(10 / 0.03) = 0.635 of the wind
@@ -48,20 +48,20 @@ class RideAssumptionsTest {
     /** Half-moist air where none is forecast lies in the middle between dry and moist (CIPM-2007): at 30 C 0.8 % from either. */
     @Test
     void airIsTakenAsHalfMoist() {
-        double taken = new Weather(30, 0, true, 0, Double.NaN).density(0);
-        double dry = new Weather(30, 0, true, 0, Double.NaN, null, 0, 101_325, false).density(0);
-        double moist = new Weather(30, 0, true, 0, Double.NaN, null, 1, 101_325, false).density(0);
+        double taken = new WeatherAssumptions(30, 0, true, 0, Double.NaN).density(0);
+        double dry = new WeatherAssumptions(30, 0, true, 0, Double.NaN, null, 0, 101_325, false).density(0);
+        double moist = new WeatherAssumptions(30, 0, true, 0, Double.NaN, null, 1, 101_325, false).density(0);
         assertThat(taken).isCloseTo((dry + moist) / 2, within(0.00015));
     }
 
     /** With height pressure and temperature fall as in the standard atmosphere (ISO 2533): 15 C at sea level give 1.112 kg/m³ at 1000 m, dry. */
     @Test
     void airThinsWithHeight() {
-        Weather standard = new Weather(15, 0, true, 0, Double.NaN, null, 0, 101_325, true);
+        WeatherAssumptions standard = new WeatherAssumptions(15, 0, true, 0, Double.NaN, null, 0, 101_325, true);
         assertThat(standard.density(0)).isCloseTo(1.225, within(0.001));
         assertThat(standard.density(1000)).isCloseTo(1.1117, within(0.001));
         assertThat(standard.density(2000)).isCloseTo(1.0066, within(0.001));
-        assertThat(new Weather(8.5, 1000, true, 0, Double.NaN, null, 0, 101_325, true).density(1000)).isCloseTo(1.1117, within(0.001));
+        assertThat(new WeatherAssumptions(8.5, 1000, true, 0, Double.NaN, null, 0, 101_325, true).density(1000)).isCloseTo(1.1117, within(0.001));
     }
 
     /** Wheels of 0.14 kg m² on 0.311 m count as 1.447 kg (Martin et al. 1998, from memory): 10 m/s from rest takes half of 100 times that more energy. */

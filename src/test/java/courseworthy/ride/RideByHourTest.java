@@ -35,22 +35,22 @@ class RideByHourTest {
         return InventedCourse.course(InventedCourse.line(metres, 100, x -> 300), track, List.of(stretch(metres / 1000, 0, 0, ground)));
     }
 
-    private static RideAssumptions.Weather hours(DoubleFunction<WeatherHour> at) {
+    private static RideAssumptions.WeatherAssumptions hours(DoubleFunction<WeatherHour> at) {
         List<WeatherHour> out = new ArrayList<>();
         for (int hour = 9; hour < 20; hour++) {
             out.add(at.apply(hour));
         }
         HourlyWeather hourly = new HourlyWeather(out, START, null, null, 0);
         boolean wind = hourly.hasWind();
-        return new RideAssumptions.Weather(18, 300, true, wind ? hourly.meanWind(0, 9 * HOUR) : 0, wind ? hourly.meanFrom(0, 9 * HOUR) : Double.NaN, null,
+        return new RideAssumptions.WeatherAssumptions(18, 300, true, wind ? hourly.meanWind(0, 9 * HOUR) : 0, wind ? hourly.meanFrom(0, 9 * HOUR) : Double.NaN, null,
                 0.5, Air.STANDARD_PRESSURE, false, hourly);
     }
 
-    private static RideAssumptions.Weather wind(DoubleFunction<Double> from) {
+    private static RideAssumptions.WeatherAssumptions wind(DoubleFunction<Double> from) {
         return hours(hour -> new WeatherHour(hour * HOUR, null, 5.0, null, from.apply(hour), null, null));
     }
 
-    private static RideEstimate ride(Course course, RideAssumptions.Weather weather) {
+    private static RideEstimate ride(Course course, RideAssumptions.WeatherAssumptions weather) {
         return estimate(course, InventedCourse.with(strongAmateur(BikeKind.GRAVEL, 1), weather));
     }
 
@@ -59,7 +59,7 @@ class RideByHourTest {
         for (double from : new double[] {0, 70, 180}) {
             Course course = north(GRAVEL, METRES);
             RideEstimate hours = ride(course, hours(hour -> new WeatherHour(hour * HOUR, 18.0, 5.0, null, from, 0.0, null)));
-            RideEstimate day = ride(course, new RideAssumptions.Weather(18, 300, true, 5, Math.toRadians(from),
+            RideEstimate day = ride(course, new RideAssumptions.WeatherAssumptions(18, 300, true, 5, Math.toRadians(from),
                     new RideAssumptions.Hours(START, 18, 18, Double.NaN, Double.NaN), 0.5, Air.STANDARD_PRESSURE, false));
             assertThat(hours.riding().mid() / day.riding().mid()).isCloseTo(1, within(0.001));
             assertThat(hours.riding().low() / day.riding().low()).isCloseTo(1, within(0.001));
@@ -128,7 +128,7 @@ class RideByHourTest {
     void rainAllDayIsAWetDay() {
         Course course = north(CLAY, METRES);
         List<WeatherHour> rain = List.of(new WeatherHour(START, null, null, null, null, 0.003, null));
-        RideAssumptions.Weather weather = new RideAssumptions.Weather(18, 300, true, 0, Double.NaN, null, 0.5, Air.STANDARD_PRESSURE, false,
+        RideAssumptions.WeatherAssumptions weather = new RideAssumptions.WeatherAssumptions(18, 300, true, 0, Double.NaN, null, 0.5, Air.STANDARD_PRESSURE, false,
                 new HourlyWeather(rain, START, null, null, 2));
         RideAssumptions basis = InventedCourse.with(strongAmateur(BikeKind.GRAVEL, 1), weather);
         RideAssumptions wet = new RideAssumptions(basis.kind(), basis.mass(), basis.dragArea(), basis.pacing(), basis.skill(), 2, 1, -1, basis.climbing(),

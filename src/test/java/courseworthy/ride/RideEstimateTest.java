@@ -217,7 +217,7 @@ class RideEstimateTest {
     void windCostsMoreThanItGives() {
         double[] lat = {47, 47.2};
         double[] lon = {8, 8};
-        Track north = new Track(List.of(new Track.Piece(lat, lon, new double[] {0, 20_000}, new double[] {300, 300})),
+        Track north = new Track(List.of(new Track.TrackPiece(lat, lon, new double[] {0, 20_000}, new double[] {300, 300})),
                 Track.Elevation.KNOWN);
         ElevationLine flat = InventedCourse.line(20_000, 100, d -> 300);
         Course course = InventedCourse.course(flat, north, List.of(stretch(20, 0, 0, ROAD)));
@@ -234,8 +234,8 @@ class RideEstimateTest {
         assertThat(anywhere).isBetween(calm, against);
     }
 
-    private static RideAssumptions.Weather wind(double speed, double from) {
-        return new RideAssumptions.Weather(18, 300, true, speed, from);
+    private static RideAssumptions.WeatherAssumptions wind(double speed, double from) {
+        return new RideAssumptions.WeatherAssumptions(18, 300, true, speed, from);
     }
 
     /** Each unknown makes the range wider, never narrower: unknown ground against known, unknown wind against none. */
@@ -245,7 +245,7 @@ class RideEstimateTest {
         Range known = estimate(InventedCourse.course(stretch(100, 1000, 1000, CHUNKY)), basis).riding();
         Range unknown = estimate(InventedCourse.course(stretch(100, 1000, 1000, Ground.UNKNOWN)), basis).riding();
         assertThat((unknown.high() - unknown.low()) / unknown.mid()).isGreaterThan((known.high() - known.low()) / known.mid());
-        RideAssumptions windy = InventedCourse.with(basis, new RideAssumptions.Weather(18, 300, false, 0, Double.NaN));
+        RideAssumptions windy = InventedCourse.with(basis, new RideAssumptions.WeatherAssumptions(18, 300, false, 0, Double.NaN));
         assertThat(estimate(InventedCourse.course(stretch(100, 1000, 1000, CHUNKY)), windy).riding().high()).isGreaterThan(known.high());
     }
 

@@ -72,8 +72,8 @@ class SampledEstimateTest {
     @ParameterizedTest
     @ValueSource(strings = {"ride_road_hilly_57km", "ride_mtb_34km", "course_flat_265km", "course_swiss_valley_surface"})
     void theThinnedRuleAgreesOnRealTracks(String track) {
-        RideAssumptions windy = InventedCourse.with(strongAmateur(BikeKind.GRAVEL, 1), new RideAssumptions.Weather(18, 300, true, 4, 1));
-        RideAssumptions unknown = InventedCourse.with(strongAmateur(BikeKind.GRAVEL, 1), new RideAssumptions.Weather(18, 300, false, 0, Double.NaN));
+        RideAssumptions windy = InventedCourse.with(strongAmateur(BikeKind.GRAVEL, 1), new RideAssumptions.WeatherAssumptions(18, 300, true, 4, 1));
+        RideAssumptions unknown = InventedCourse.with(strongAmateur(BikeKind.GRAVEL, 1), new RideAssumptions.WeatherAssumptions(18, 300, false, 0, Double.NaN));
         for (RideAssumptions basis : new RideAssumptions[] {windy, unknown}) {
             agrees(real(track, basis));
         }

@@ -54,14 +54,14 @@ class TrailCornerTest {
     /** The same track with each point read some metres off (standard deviation, either way). */
     private static Track misread(Track track, double metres) {
         Random random = new Random(3);
-        Track.Piece piece = track.pieces().get(0);
+        Track.TrackPiece piece = track.pieces().get(0);
         double[] lat = piece.lat().clone();
         double[] lon = piece.lon().clone();
         for (int i = 0; i < lat.length; i++) {
             lat[i] += metres * random.nextGaussian() / 111_195;
             lon[i] += metres * random.nextGaussian() / 111_195 / Math.cos(Math.toRadians(47));
         }
-        return new Track(List.of(new Track.Piece(lat, lon, piece.distance(), piece.elevation())), track.elevation());
+        return new Track(List.of(new Track.TrackPiece(lat, lon, piece.distance(), piece.elevation())), track.elevation());
     }
 
     private static Course on(Track track, Ground ground, double gradient) {

@@ -222,7 +222,7 @@ class WayGeometryTest {
     @Test
     void headingsHoldOverTheDateLine() {
         for (double side : new double[] {1, -1}) {
-            Track track = new Track(List.of(new Track.Piece(new double[] {0, 0, 0}, new double[] {side * 179.9985, side * 179.9995, -side * 179.9995},
+            Track track = new Track(List.of(new Track.TrackPiece(new double[] {0, 0, 0}, new double[] {side * 179.9985, side * 179.9995, -side * 179.9995},
                     new double[] {0, 111.2, 222.4}, new double[3])), Track.Elevation.KNOWN);
             DiscretisedCourse way = along(track);
             for (int i = 0; i < way.size(); i++) {

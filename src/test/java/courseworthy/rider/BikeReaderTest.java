@@ -53,8 +53,8 @@ class BikeReaderTest {
     void dampersAreCounted() {
         Bike bike = read("kind: trail\nrebound clicks: 12\ncompression clicks: 15\nshock rebound clicks: 8\nshock compression clicks: 4\nshock stroke: 45 mm\n");
         assertThat(said()).isEmpty();
-        assertThat(bike.damping()).isEqualTo(new Bike.Damping(12, 15, 8, 4, 0.045));
-        assertThat(new Bike.Damping(null, 9, null, null, null).orElse(bike.damping())).isEqualTo(new Bike.Damping(12, 9, 8, 4, 0.045));
+        assertThat(bike.damping()).isEqualTo(new Bike.DampingSettings(12, 15, 8, 4, 0.045));
+        assertThat(new Bike.DampingSettings(null, 9, null, null, null).orElse(bike.damping())).isEqualTo(new Bike.DampingSettings(12, 9, 8, 4, 0.045));
     }
 
     @Test

@@ -68,14 +68,14 @@ class RiderReaderTest {
         assertThat(rider.mass()).isEqualTo(141 * 0.45359237);
         assertThat(rider.height()).isEqualTo(1.78);
         assertThat(rider.kit()).isEqualTo(4);
-        assertThat(rider.efforts()).containsExactly(new Rider.Effort(5, 1100), new Rider.Effort(1200, 268), new Rider.Effort(3600, 250));
+        assertThat(rider.efforts()).containsExactly(new Rider.MaximalEffort(5, 1100), new Rider.MaximalEffort(1200, 268), new Rider.MaximalEffort(3600, 250));
         assertThat(rider.skill()).isEqualTo("good");
         assertThat(rider.climbingCadence()).isEqualTo(62);
         assertThat(rider.highestCadence()).isEqualTo(115);
         assertThat(rider.racesAYear()).isEqualTo(9);
         assertThat(rider.sweatRate()).isEqualTo(40 * 0.0295735295625);
         assertThat(rider.barWidth()).isEqualTo(0.762);
-        assertThat(rider.body()).isEqualTo(new Rider.Body(0.3937, "weak", 2009, List.of("back", "knees")));
+        assertThat(rider.body()).isEqualTo(new Rider.BodyMeasures(0.3937, "weak", 2009, List.of("back", "knees")));
         assertThat(rider.body().ageIn(2026)).isEqualTo(17);
         assertThat(rider.preference()).isEqualTo("speed");
         assertThat(rider.bike().kind()).isEqualTo("trail");
@@ -91,7 +91,7 @@ class RiderReaderTest {
 
     @Test
     void onePowerWithItsTimeIsEnough() {
-        assertThat(read("power: 240 W\nheld for: 1:00 h\n").efforts()).containsExactly(new Rider.Effort(3600, 240));
+        assertThat(read("power: 240 W\nheld for: 1:00 h\n").efforts()).containsExactly(new Rider.MaximalEffort(3600, 240));
         assertThat(said()).isEmpty();
     }
 
@@ -156,7 +156,7 @@ class RiderReaderTest {
                 "r.yaml:8: power: found \"400 W\", expected a block of keys",
                 "r.yaml:9: for: found \"2 s\", expected a time from 5 s to 24 h",
                 "r.yaml:9: power: found \"1100\", expected " + WATTS + "\n    Add the unit, one of: W.");
-        assertThat(rider.efforts()).containsExactly(new Rider.Effort(1200, 280));
+        assertThat(rider.efforts()).containsExactly(new Rider.MaximalEffort(1200, 280));
     }
 
     /** Power laws hold from about 3.5 min to 230 min (Riegel 1981); what is not used is said, and what alone cannot be used is refused. */

@@ -130,7 +130,7 @@ class ScoutPlannerTest {
     void aPieceHasItsPlaceOnTheTrack() {
         double[] lat = {50, 50.01, 50.02};
         double[] lon = {-20, -20, -20};
-        Track track = new Track(List.of(new Track.Piece(lat, lon, new double[] {0, 1112, 2224}, new double[] {0, 0, 0})), Track.Elevation.MISSING);
+        Track track = new Track(List.of(new Track.TrackPiece(lat, lon, new double[] {0, 1112, 2224}, new double[] {0, 0, 0})), Track.Elevation.MISSING);
         ScoutPlan plan = plan(Course.builder("a", List.of(stretch(556, ROAD), stretch(1668, Ground.UNKNOWN))).track(track).build());
 
         GeoPoint place = plan.questions().get(0).pieces().get(0).place();

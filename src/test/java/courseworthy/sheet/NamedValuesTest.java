@@ -48,7 +48,7 @@ class NamedValuesTest {
     void aNameStandsForItsFigureInATestAndIsShownWithIt() {
         Row row = row("{heavy load: {value: 100 kg, because: Few are heavier.}}", "{start-line mass: at least the heavy load}", "{lubricant: prefer wet}");
         assertThat(row.condition().canonical()).isEqualTo("all[start-line mass[200..]]");
-        assertThat(((Condition.Measured) row.condition().parts().get(0)).written()).isEqualTo("at least 100 kg (heavy load)");
+        assertThat(((Condition.MeasureCondition) row.condition().parts().get(0)).written()).isEqualTo("at least 100 kg (heavy load)");
     }
 
     @Test
@@ -57,13 +57,13 @@ class NamedValuesTest {
                 "{lubricant: prefer wet}").condition().canonical()).isEqualTo("all[hours[120..360]]");
         Row among = row("{short day: {value: 2 h, because: So.}}", "{hours: [the short day, 3:00 h]}", "{lubricant: prefer wet}");
         assertThat(among.condition().canonical()).isEqualTo("all[hours[120, 180]]");
-        assertThat(((Condition.Measured) among.condition().parts().get(0)).written()).isEqualTo("one of [2 h (short day), 3:00 h]");
+        assertThat(((Condition.MeasureCondition) among.condition().parts().get(0)).written()).isEqualTo("one of [2 h (short day), 3:00 h]");
     }
 
     @Test
     void aNameStandsForItsFigureInWhatIsSaid() {
         Saying saying = row("{usual gear: {value: 34x50, because: So.}}", "{role: race}", "{easiest gear: prefer the usual gear}").sayings().get(0);
-        assertThat(saying.worth()).isEqualTo(new Saying.Literal(680));
+        assertThat(saying.source()).isEqualTo(new Saying.Literal(680));
         assertThat(saying.written()).isEqualTo("the usual gear");
         assertThat(saying.text()).isEqualTo("prefer the usual gear (0.680)");
     }
@@ -72,7 +72,7 @@ class NamedValuesTest {
     void aNameMayBeAFactor() {
         Saying saying = row("{gear in hand: {value: 0.95, because: So.}}", "{role: race}",
                 "{easiest gear: at most the gear in hand x ratio needed on the last climb}").sayings().get(0);
-        assertThat(saying.worth()).isEqualTo(new Saying.Times(new BigDecimal("0.95"), Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB));
+        assertThat(saying.source()).isEqualTo(new Saying.Times(new BigDecimal("0.95"), Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB));
         assertThat(saying.written()).isEqualTo("0.95 (gear in hand) x ratio needed on the last climb");
     }
 

@@ -99,7 +99,7 @@ class OccasionConditionTest {
             try (RuleSet.Firing expected = loop.open(); RuleSet.Firing actual = network.open()) {
                 List<String> wanted = said(expected.fire(stage));
                 assertThat(said(actual.fire(stage))).containsExactlyElementsOf(wanted);
-                assertThat(actual.couldNotTell()).containsExactlyElementsOf(expected.couldNotTell());
+                assertThat(actual.undetermined()).containsExactlyElementsOf(expected.undetermined());
                 claims += wanted.size();
             }
         }
@@ -111,7 +111,7 @@ class OccasionConditionTest {
     }
 
     private static List<String> said(FiringResult said) {
-        return said.claims().stream().map(claim -> claim.author().rule()).sorted().toList();
+        return said.claims().stream().map(claim -> claim.origin().rule()).sorted().toList();
     }
 
     @ParameterizedTest

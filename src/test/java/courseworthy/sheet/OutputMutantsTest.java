@@ -18,7 +18,7 @@ class OutputMutantsTest {
         Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", SheetReader.MOST_BYTES, faults);
         Sheet sheet = SheetReader.decode(tree, "s.yaml", courseworthy.claim.Rank.SHIPPED, 0, faults);
         assertThat(faults.faults()).isEmpty();
-        return OutputMutants.of(sheet.rows().get(0)).stream().map(OutputMutants.Mutant::what).toList();
+        return OutputMutants.of(sheet.rows().get(0)).stream().map(OutputMutants.OutputMutant::what).toList();
     }
 
     @Test

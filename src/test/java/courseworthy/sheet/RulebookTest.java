@@ -67,7 +67,7 @@ class RulebookTest {
     void aSheetLeavesOutAShippedRuleWithItsReason() {
         Rulebook book = book(coach("a.yaml", "Ours", leaveOut("shipped/wide")));
         assertThat(said()).isEmpty();
-        assertThat(book.rows()).extracting(row -> row.author().rule()).containsExactly("shipped/brakes", "limit/hookless");
+        assertThat(book.rows()).extracting(row -> row.origin().rule()).containsExactly("shipped/brakes", "limit/hookless");
         assertThat(book.leftOut()).extracting(Sheet.LeaveOut::because).containsExactly("We do not ride so.");
     }
 

@@ -75,14 +75,14 @@ class SheetReaderTest {
                 """);
         assertThat(faults.faults()).isEmpty();
         Row tired = sheet.rows().get(0);
-        assertThat(tired.author().rule()).isEqualTo("Long rough days/tired-hands");
-        assertThat(tired.author().force()).isEqualTo(Force.MUST);
-        assertThat(tired.author().evidence()).isEqualTo(Evidence.OPINION);
-        assertThat(tired.author().where()).hasToString("s.yaml:4");
+        assertThat(tired.origin().rule()).isEqualTo("Long rough days/tired-hands");
+        assertThat(tired.origin().force()).isEqualTo(Force.MUST);
+        assertThat(tired.origin().evidence()).isEqualTo(Evidence.OPINION);
+        assertThat(tired.origin().where()).hasToString("s.yaml:4");
         assertThat(tired.condition().canonical())
                 .isEqualTo("all[decided bike[3], descent per km[181..], hours[241..], roughness[20..]]");
         assertThat(tired.sayings()).extracting(Saying::verb).containsExactly(Verb.PREFER, Verb.AT_LEAST, Verb.AT_MOST);
-        assertThat(tired.sayings()).extracting(Saying::worth)
+        assertThat(tired.sayings()).extracting(Saying::source)
                 .containsExactly(new Saying.Literal(120), new Saying.Literal(125), new Saying.Literal(152));
         assertThat(tired.layers()).containsExactly(1);
         assertThat(sheet.rows().get(1).sayings().get(0).written()).isEqualTo("0.95 x ratio needed on the last climb");
@@ -433,9 +433,9 @@ class SheetReaderTest {
         Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "kim.yaml", faults);
         List<Row> rows = SheetReader.rider(tree.get("constraints"), "kim.yaml", faults);
         assertThat(faults.faults()).isEmpty();
-        assertThat(rows.get(0).author().rule()).isEqualTo("rider/proven-bar");
-        assertThat(rows.get(0).author().rank()).isEqualTo(Rank.RIDER);
-        assertThat(rows.get(0).author().where()).hasToString("kim.yaml:2");
+        assertThat(rows.get(0).origin().rule()).isEqualTo("rider/proven-bar");
+        assertThat(rows.get(0).origin().rank()).isEqualTo(Rank.RIDER);
+        assertThat(rows.get(0).origin().where()).hasToString("kim.yaml:2");
         assertThat(SheetReader.rider(null, "kim.yaml", faults)).isEmpty();
     }
 }

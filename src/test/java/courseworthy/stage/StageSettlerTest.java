@@ -10,7 +10,7 @@ import courseworthy.engine.DroolsRules;
 import courseworthy.engine.ShippedRules;
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
-import courseworthy.event.StageRace.Stage;
+import courseworthy.event.StageRace.RaceStage;
 import courseworthy.problem.Faults;
 import courseworthy.ride.Range;
 import courseworthy.rider.Rider;
@@ -51,7 +51,7 @@ class StageSettlerTest {
         Event race = EventReader.read(file, "race.yaml", faults);
         Rider rider = RiderReader.read(Path.of("docs/examples/riders/ida-hardtail.yaml"), "rider", faults);
         List<RideInput> rides = new ArrayList<>();
-        for (Stage stage : race.plan().race().stages()) {
+        for (RaceStage stage : race.plan().race().stages()) {
             Course course = CourseReader.read(FOLDER.resolve(stage.course()), stage.course(), null, faults);
             rides.add(new RideInput(course, rider, stage.day(), rider.bike()));
         }

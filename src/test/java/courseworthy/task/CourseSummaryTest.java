@@ -38,7 +38,7 @@ class CourseSummaryTest {
             truth.merge(way[6], Double.parseDouble(way[4]), Double::sum);
             all += Double.parseDouble(way[4]);
         }
-        CourseSummary.Ground ground = CourseSummary.of(course).ground();
+        CourseSummary.GroundSummary ground = CourseSummary.of(course).ground();
         for (Map.Entry<String, Double> each : truth.entrySet()) {
             double share = each.getValue() / all;
             double[] found = ground.surfaces().stream().filter(one -> one.surface().equals(each.getKey())).findFirst()
@@ -56,7 +56,7 @@ class CourseSummaryTest {
                 new Stretch(6000, null, null, null, ground(Surface.ASPHALT), 1),
                 new Stretch(3000, null, null, null, nothing, List.of(ground(Surface.ASPHALT), ground(Surface.GRAVEL)), null, 2),
                 new Stretch(1000, null, null, null, nothing, 3))).build();
-        CourseSummary.Ground ground = CourseSummary.of(course).ground();
+        CourseSummary.GroundSummary ground = CourseSummary.of(course).ground();
         assertThat(ground.surfaces()).extracting(CourseSummary.SurfaceShare::surface).containsExactly("asphalt", "unknown", "gravel");
         assertThat(ground.surfaces()).extracting(each -> each.share().doubleValue()).containsExactly(0.6, 0.4, 0.0);
         assertThat(ground.surfaces()).extracting(each -> each.atMost().doubleValue()).containsExactly(0.9, 0.4, 0.3);

@@ -80,15 +80,15 @@ class PagesTaskTest {
         List<RuleEntry> rules = RulesTask.of(null);
         assertThat(rules).hasSizeGreaterThan(400);
         for (RuleEntry rule : rules) {
-            String path = "rules/" + rule.author().rule().replace('/', '-') + ".md";
+            String path = "rules/" + rule.origin().rule().replace('/', '-') + ".md";
             assertThat(PAGES.get("rules/all.md")).contains("(../" + path + ")");
-            assertThat(PAGES.get(path)).as(path).startsWith("# " + rule.author().rule() + ", " + rule.author().force().word() + "\n").contains(rule.author().where().toString());
+            assertThat(PAGES.get(path)).as(path).startsWith("# " + rule.origin().rule() + ", " + rule.origin().force().word() + "\n").contains(rule.origin().where().toString());
         }
         for (Row row : ShippedRules.rules()) {
-            String page = PAGES.get("rules/" + row.author().rule().replace('/', '-') + ".md");
+            String page = PAGES.get("rules/" + row.origin().rule().replace('/', '-') + ".md");
             Matcher listing = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL).matcher(page);
-            assertThat(listing.find()).as(row.author().rule()).isTrue();
-            String id = row.author().rule().substring(row.author().rule().indexOf('/') + 1);
+            assertThat(listing.find()).as(row.origin().rule()).isTrue();
+            String id = row.origin().rule().substring(row.origin().rule().indexOf('/') + 1);
             assertThat(listing.group(1)).startsWith("- id: " + id + "\n").contains("because: ").containsOnlyOnce("id: ");
         }
         assertThat(PAGES.get("rules/shipped-less-pressure-in-the-wet.md")).contains("[going](../measures/going.md)").contains("[front tyre pressure](../topics/front-tyre-pressure.md)")
@@ -101,7 +101,7 @@ class PagesTaskTest {
         for (Row row : ShippedRules.rules()) {
             for (String topic : row.topics()) {
                 String page = PAGES.get("topics/" + topic.replace(' ', '-') + ".md");
-                assertThat(page).as(row.author().rule()).contains("\n### " + row.author().rule() + "\n").contains("Applies: ");
+                assertThat(page).as(row.origin().rule()).contains("\n### " + row.origin().rule() + "\n").contains("Applies: ");
             }
         }
         for (Topic topic : Topics.all()) {

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.workshop.RideLog.Puncture;
-import courseworthy.workshop.RideLog.Ride;
+import courseworthy.workshop.RideLog.LoggedRide;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -63,9 +63,9 @@ class RideLogFilesTest {
         Files.writeString(rides.resolve("a.gpx"), recording("2026-04-01"));
         Files.writeString(rides.resolve("b.gpx"), recording("2026-04-03"));
         Files.writeString(rides.resolve("notes.txt"), "none");
-        List<Ride> out = read("rides:\n  - {bike: pony, recordings: rides, going: damp}\n").log().rides();
+        List<LoggedRide> out = read("rides:\n  - {bike: pony, recordings: rides, going: damp}\n").log().rides();
         assertThat(said()).isEmpty();
-        assertThat(out).extracting(Ride::from).containsExactly(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 4, 3));
+        assertThat(out).extracting(LoggedRide::from).containsExactly(LocalDate.of(2026, 4, 1), LocalDate.of(2026, 4, 3));
         assertThat(out).allSatisfy(ride -> {
             assertThat(ride.hours()).isEqualTo(3600, within(1.0));
             assertThat(ride.length()).isEqualTo(11_110, within(20.0));
@@ -76,7 +76,7 @@ class RideLogFilesTest {
     /** Hours and going as the debrief has them: 4:12 h, dry. */
     @Test
     void aDebriefGivesHoursAndGoing() throws IOException {
-        Ride ride = read("rides:\n  - {date: 2026-06-20, bike: pony, debrief: heather-ridge.yaml}\n").log().rides().get(0);
+        LoggedRide ride = read("rides:\n  - {date: 2026-06-20, bike: pony, debrief: heather-ridge.yaml}\n").log().rides().get(0);
         assertThat(ride.hours()).isEqualTo(15_120, within(0.5));
         assertThat(ride.on().going()).isEqualTo("dry");
         assertThat(read("rides:\n  - {date: 2026-06-20, bike: pony, going: wet, debrief: heather-ridge.yaml}\n").log().rides().get(0).on().going()).isEqualTo("wet");

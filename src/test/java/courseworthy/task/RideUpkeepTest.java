@@ -44,7 +44,7 @@ class RideUpkeepTest {
         Brief brief = brief("rides: [{from: 2026-05-01, to: 2026-06-10, bike: pony, hours: 49:30 h, going: dry}]\neach week: [{bike: pony, hours: 0 h}]\n", "date: 2026-06-20\n");
         assertThat(due(brief)).anyMatch(line -> line.startsWith("legs: oil and seals falls due by 2026-06-18 (") && line.endsWith("the manufacturer states 50 h)"));
         assertThat(due(brief)).noneMatch(line -> line.contains("loose legs"));
-        assertThat(brief.checklist().sections().stream().flatMap(each -> each.items().stream()).map(Checklist.Item::find))
+        assertThat(brief.checklist().sections().stream().flatMap(each -> each.items().stream()).map(Checklist.ChecklistItem::find))
                 .anyMatch(find -> find.contains("legs: oil and seals falls due"));
         assertThat(due(brief("rides: [{date: 2026-06-10, bike: pony, hours: 10 h, going: dry}]\neach week: [{bike: pony, hours: 0 h}]\n", "date: 2026-06-20\n"))).noneMatch(line -> line.contains("oil"));
     }

@@ -139,7 +139,7 @@ class ShownFindingsTest {
     private static void judge(Finding remark, List<Row> rows, Call call, String text) {
         String as = remark + " of " + text;
         Map<String, Row> byId = new HashMap<>();
-        rows.forEach(row -> byId.put(row.author().rule(), row));
+        rows.forEach(row -> byId.put(row.origin().rule(), row));
         Map<String, List<Claim>> said = said(call, remark.on());
         if (remark.kind() == Kind.GAP) {
             assertThat(said).as(as).isEmpty();
@@ -152,12 +152,12 @@ class ShownFindingsTest {
         }
         Row first = byId.get(remark.rows().get(0).rule());
         if (remark.kind() == Kind.NEVER || remark.kind() == Kind.UNREASONED && remark.witness().silent() != null) {
-            assertThat(said).as(as).doesNotContainKey(first.author().rule());
+            assertThat(said).as(as).doesNotContainKey(first.origin().rule());
             assertThat(unmet(first, call)).as(as).isNotEmpty().isEqualTo(remark.witness().unmet());
             return;
         }
         assertThat(unmet(first, call)).as(as).isEmpty();
-        assertThat(said).as(as).containsKey(first.author().rule());
+        assertThat(said).as(as).containsKey(first.origin().rule());
         if (remark.kind() == Kind.SET_ASIDE) {
             assertThat(call.on(Topics.of(remark.on())).status()).as(as).isEqualTo(Decision.Status.NOT_APPLICABLE);
         }
@@ -168,15 +168,15 @@ class ShownFindingsTest {
 
     private static void two(Finding remark, Row first, Row second, Map<String, List<Claim>> said, Call call, String as) {
         if (remark.kind() == Kind.JOINABLE) {
-            assertThat(said).as(as).doesNotContainKey(second.author().rule());
+            assertThat(said).as(as).doesNotContainKey(second.origin().rule());
             assertThat(unmet(second, call)).as(as).isNotEmpty();
             return;
         }
         assertThat(unmet(second, call)).as(as).isEmpty();
-        assertThat(said).as(as).containsKey(second.author().rule());
+        assertThat(said).as(as).containsKey(second.origin().rule());
         boolean clash = false;
-        for (Claim one : said.get(first.author().rule())) {
-            for (Claim other : said.get(second.author().rule())) {
+        for (Claim one : said.get(first.origin().rule())) {
+            for (Claim other : said.get(second.origin().rule())) {
                 clash |= against(one, other) || against(other, one);
             }
         }
@@ -199,13 +199,13 @@ class ShownFindingsTest {
         Map<String, List<Claim>> out = new HashMap<>();
         if (on.isEmpty()) {
             for (Task task : call.tasks()) {
-                out.put(task.author().rule(), List.of());
+                out.put(task.origin().rule(), List.of());
             }
             return out;
         }
         Decision decision = call.on(Topics.of(on));
-        decision.taken().forEach(claim -> out.computeIfAbsent(claim.author().rule(), id -> new ArrayList<>()).add(claim));
-        decision.lost().forEach(lost -> out.computeIfAbsent(lost.claim().author().rule(), id -> new ArrayList<>()).add(lost.claim()));
+        decision.taken().forEach(claim -> out.computeIfAbsent(claim.origin().rule(), id -> new ArrayList<>()).add(claim));
+        decision.lost().forEach(lost -> out.computeIfAbsent(lost.claim().origin().rule(), id -> new ArrayList<>()).add(lost.claim()));
         return out;
     }
 

@@ -6,9 +6,9 @@ import courseworthy.text.YamlReader;
 import courseworthy.workshop.RideLog;
 import courseworthy.workshop.RideLog.Conditions;
 import courseworthy.workshop.RideLog.Puncture;
-import courseworthy.workshop.RideLog.Ride;
+import courseworthy.workshop.RideLog.LoggedRide;
 import courseworthy.workshop.RideLog.Service;
-import courseworthy.workshop.RideLog.Use;
+import courseworthy.workshop.RideLog.StockUse;
 import courseworthy.workshop.RideLog.Weekly;
 import courseworthy.workshop.Workshop;
 import courseworthy.workshop.WorkshopReader;
@@ -28,9 +28,9 @@ final class ExampleWorkshop {
     static final LocalDate START = LocalDate.of(2026, 3, 2);
 
     private final Workshop workshop;
-    private final List<Ride> rides = new ArrayList<>();
+    private final List<LoggedRide> rides = new ArrayList<>();
     private final List<Service> services = new ArrayList<>();
-    private final List<Use> uses = new ArrayList<>();
+    private final List<StockUse> uses = new ArrayList<>();
     private final List<Puncture> punctures = new ArrayList<>();
     private final List<Weekly> weekly = new ArrayList<>();
 
@@ -53,11 +53,11 @@ final class ExampleWorkshop {
     }
 
     ExampleWorkshop ride(LocalDate day, double hours, String going) {
-        rides.add(new Ride(day, day, hours * HOUR, null, new Conditions("b", going, null, List.of())));
+        rides.add(new LoggedRide(day, day, hours * HOUR, null, new Conditions("b", going, null, List.of())));
         return this;
     }
 
-    ExampleWorkshop ride(Ride ride) {
+    ExampleWorkshop ride(LoggedRide ride) {
         rides.add(ride);
         return this;
     }
@@ -73,7 +73,7 @@ final class ExampleWorkshop {
     }
 
     ExampleWorkshop used(LocalDate day, String stock, double quantity) {
-        uses.add(new Use(day, stock, quantity));
+        uses.add(new StockUse(day, stock, quantity));
         return this;
     }
 
@@ -97,7 +97,7 @@ final class ExampleWorkshop {
         return plan(weeks, List.of(), List.of(), 120);
     }
 
-    UpkeepPlan plan(int weeks, List<RideUse> events, List<UpkeepPlanner.Change> changes, int aDay) {
+    UpkeepPlan plan(int weeks, List<RideUse> events, List<UpkeepPlanner.TyreChange> changes, int aDay) {
         Workshop made = made();
         LocalDate from = made.log().last() == null ? START : made.log().last();
         return UpkeepPlanner.of(made, events, changes, new WorkTime(aDay, Map.of()), from.plusWeeks(weeks));

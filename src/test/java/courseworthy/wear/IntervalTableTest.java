@@ -10,7 +10,7 @@ import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import courseworthy.wear.ServiceInterval.Every;
 import courseworthy.wear.ServiceInterval.Gauge;
-import courseworthy.wear.ServiceInterval.Work;
+import courseworthy.wear.ServiceInterval.ServiceJob;
 import courseworthy.workshop.Part;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.PartKind;
@@ -55,8 +55,8 @@ class IntervalTableTest {
     @Test
     void whatDirtDoesIsNoticed() {
         for (String going : List.of("dry", "damp", "wet")) {
-            for (Bounds other : List.of(step(SHIPPED.dirt().byGoing().get(going), 0.05, 0), step(SHIPPED.dirt().byGoing().get(going), 0, 0.05))) {
-                Map<String, Bounds> changed = new HashMap<>(SHIPPED.dirt().byGoing());
+            for (IntervalBounds other : List.of(step(SHIPPED.dirt().byGoing().get(going), 0.05, 0), step(SHIPPED.dirt().byGoing().get(going), 0, 0.05))) {
+                Map<String, IntervalBounds> changed = new HashMap<>(SHIPPED.dirt().byGoing());
                 changed.put(going, other);
                 IntervalTable table = new IntervalTable(new DirtFactors(changed, SHIPPED.dirt().mud()), SHIPPED.rows());
                 // Nothing is known to wear less than in the dry, so both of its ends are 1 by definition.
@@ -86,16 +86,16 @@ class IntervalTableTest {
     @Test
     void theManufacturerTakesPrecedence() {
         Part fork = new Part("fork", PartKind.FORK, 1, Map.of(PartDetail.TRAVEL, 0.12, PartDetail.INTERVALS,
-                List.of(new Part.Interval("oil and seals", 50 * HOUR, null, 180), new Part.Interval("bushings", null, 5e6, null))));
+                List.of(new Part.StatedInterval("oil and seals", 50 * HOUR, null, 180), new Part.StatedInterval("bushings", null, 5e6, null))));
         Map<String, ServiceInterval> byJob = new HashMap<>();
         SHIPPED.on(fork).forEach(each -> byJob.put(each.job(), each));
         assertThat(byJob).containsOnlyKeys("oil and seals", "full service", "bushings");
         ServiceInterval stated = byJob.get("oil and seals");
         assertThat(stated.stated()).isTrue();
-        assertThat(stated.every()).isEqualTo(new Every(new Bounds(50 * HOUR, 50 * HOUR), null, new Bounds(180, 180)));
+        assertThat(stated.every()).isEqualTo(new Every(new IntervalBounds(50 * HOUR, 50 * HOUR), null, new IntervalBounds(180, 180)));
         assertThat(stated.work().takes()).isEqualTo("seals");
         assertThat(byJob.get("full service").stated()).isFalse();
-        assertThat(byJob.get("bushings").every()).isEqualTo(new Every(null, new Bounds(5e6, 5e6), null));
+        assertThat(byJob.get("bushings").every()).isEqualTo(new Every(null, new IntervalBounds(5e6, 5e6), null));
     }
 
     // The cases
@@ -120,7 +120,7 @@ class IntervalTableTest {
         };
     }
 
-    private static boolean does(FieldReader fields, Work work) {
+    private static boolean does(FieldReader fields, ServiceJob work) {
         List<String> resets = fields.texts("resets");
         Amount amount = fields.amount("amount", Dimension.VOLUME);
         String takes = fields.line("takes", 40);
@@ -144,7 +144,7 @@ class IntervalTableTest {
         if (row.every().hours() == null) {
             return false;
         }
-        Bounds factor = dirt.on(going, mud == null ? null : Double.valueOf(mud.inBase()), row.dirt());
+        IntervalBounds factor = dirt.on(going, mud == null ? null : Double.valueOf(mud.inBase()), row.dirt());
         return early ? hours.inBase() * factor.high() >= row.every().hours().low() - CLOSE : hours.inBase() * factor.low() >= row.every().hours().high() - CLOSE;
     }
 
@@ -181,12 +181,12 @@ class IntervalTableTest {
         List<ServiceInterval> out = new ArrayList<>();
         Every every = row.every();
         if (every.hours() != null) {
-            for (Bounds hours : List.of(step(every.hours(), HOUR, 0), step(every.hours(), -HOUR, 0), step(every.hours(), 0, HOUR), step(every.hours(), 0, -HOUR))) {
+            for (IntervalBounds hours : List.of(step(every.hours(), HOUR, 0), step(every.hours(), -HOUR, 0), step(every.hours(), 0, HOUR), step(every.hours(), 0, -HOUR))) {
                 out.add(with(row, row.when(), new Every(hours, null, every.days()), row.dirt(), row.gauge(), row.work()));
             }
         }
         if (every.days() != null) {
-            for (Bounds days : List.of(step(every.days(), 1, 0), step(every.days(), -1, 0), step(every.days(), 0, 1), step(every.days(), 0, -1))) {
+            for (IntervalBounds days : List.of(step(every.days(), 1, 0), step(every.days(), -1, 0), step(every.days(), 0, 1), step(every.days(), 0, -1))) {
                 out.add(with(row, row.when(), new Every(every.hours(), null, days), row.dirt(), row.gauge(), row.work()));
             }
         }
@@ -213,22 +213,22 @@ class IntervalTableTest {
             out.add(with(row, row.when(), every, row.dirt(), new Gauge(gauge.measure(), gauge.fresh(), gauge.limit(),
                     gauge.fallback() == null ? Double.valueOf(0.0015) : Double.valueOf(gauge.fallback() + (gauge.measure() == PartDetail.WEAR ? step : -step))), row.work()));
         }
-        Work work = row.work();
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes() + 5, work.takes(), work.amount(), work.safety(), work.seen(), work.rests(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), "tube", work.amount(), work.safety(), work.seen(), work.rests(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount() + 0.01, work.safety(), work.seen(), work.rests(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), !work.safety(), work.seen(), work.rests(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), !work.seen(), work.rests(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), work.seen(), !work.rests(), work.resets())));
-        out.add(with(row, row.when(), every, row.dirt(), gauge, new Work(work.minutes(), work.takes(), work.amount(), work.safety(), work.seen(), work.rests(), List.of("a job"))));
+        ServiceJob work = row.work();
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new ServiceJob(work.minutes() + 5, work.takes(), work.amount(), work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new ServiceJob(work.minutes(), "tube", work.amount(), work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new ServiceJob(work.minutes(), work.takes(), work.amount() + 0.01, work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new ServiceJob(work.minutes(), work.takes(), work.amount(), !work.safety(), work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new ServiceJob(work.minutes(), work.takes(), work.amount(), work.safety(), !work.seen(), work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new ServiceJob(work.minutes(), work.takes(), work.amount(), work.safety(), work.seen(), !work.rests(), work.resets())));
+        out.add(with(row, row.when(), every, row.dirt(), gauge, new ServiceJob(work.minutes(), work.takes(), work.amount(), work.safety(), work.seen(), work.rests(), List.of("a job"))));
         return out;
     }
 
-    private static Bounds step(Bounds bounds, double low, double high) {
-        return new Bounds(bounds.low() + low, Math.max(bounds.low() + low, bounds.high() + high));
+    private static IntervalBounds step(IntervalBounds bounds, double low, double high) {
+        return new IntervalBounds(bounds.low() + low, Math.max(bounds.low() + low, bounds.high() + high));
     }
 
-    private static ServiceInterval with(ServiceInterval row, Map<String, List<String>> when, Every every, double dirt, Gauge gauge, Work work) {
+    private static ServiceInterval with(ServiceInterval row, Map<String, List<String>> when, Every every, double dirt, Gauge gauge, ServiceJob work) {
         return new ServiceInterval(row.id(), row.part(), row.job(), when, every, dirt, gauge, work, false, row.because());
     }
 

@@ -8,10 +8,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.wear.ServiceEvening.Timing;
-import courseworthy.wear.UpkeepPlanner.Change;
+import courseworthy.wear.UpkeepPlanner.TyreChange;
 import courseworthy.workshop.PartDetail;
 import courseworthy.workshop.RideLog.Conditions;
-import courseworthy.workshop.RideLog.Ride;
+import courseworthy.workshop.RideLog.LoggedRide;
 import courseworthy.workshop.RideLog.Service;
 import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
@@ -107,7 +107,7 @@ class UpkeepPlannerTest {
         assertThat(changed.due()).isEqualTo(april.plusDays(85));
         // Changed for a race: the work is done two days before it.
         List<RideUse> race = List.of(event(april, 4, "b", "w", "t", "s"));
-        UpkeepPlan raced = with(WHEEL, TYRE, SEALANT).ride(START, 1, "dry").weekly(3, "dry").plan(30, race, List.of(new Change(april, "w")), 120);
+        UpkeepPlan raced = with(WHEEL, TYRE, SEALANT).ride(START, 1, "dry").weekly(3, "dry").plan(30, race, List.of(new TyreChange(april, "w")), 120);
         assertThat(of(raced, "s", "top up").get(0).due()).isEqualTo(april.minusDays(2).plusDays(85));
         assertThat(of(raced, "s", "top up").get(0).why()).startsWith("renewed 2026-03-30");
     }
@@ -120,10 +120,10 @@ class UpkeepPlannerTest {
         List<RideUse> race = List.of(event(june, 4, "b", "w", "t", "s"));
         ExampleWorkshop made = with(loose, TYRE, SEALANT).ride(START, 1, "dry").weekly(3, "dry");
         assertThat(of(made.plan(20, race, List.of(), 120), "s", "top up")).extracting(ServiceWork::due).containsExactly(june.minusDays(2));
-        assertThat(of(made.plan(20, race, List.of(new Change(june, "w")), 120), "s", "top up")).isEmpty();
+        assertThat(of(made.plan(20, race, List.of(new TyreChange(june, "w")), 120), "s", "top up")).isEmpty();
         // Ridden in May on the old sealant, it is topped up for that.
         List<RideUse> both = List.of(event(LocalDate.of(2026, 5, 30), 2, "b", "w", "t", "s"), race.get(0));
-        assertThat(of(made.plan(20, both, List.of(new Change(june, "w")), 120), "s", "top up")).isNotEmpty();
+        assertThat(of(made.plan(20, both, List.of(new TyreChange(june, "w")), 120), "s", "top up")).isNotEmpty();
     }
 
     /** A tyre that the plan renews takes fresh sealant with it. */
@@ -160,7 +160,7 @@ class UpkeepPlannerTest {
     void whatStoodInItsPlaceGetsTheHours() {
         String other = "{name: w2, kind: wheel, end: rear, mass: 1 kg}";
         String tyre = "{name: t2, kind: tyre, on: w2, mass: 600 g}";
-        Ride ride = new Ride(START, START, 5 * HOUR, null, new Conditions("b", "dry", null, List.of("w2")));
+        LoggedRide ride = new LoggedRide(START, START, 5 * HOUR, null, new Conditions("b", "dry", null, List.of("w2")));
         UpkeepPlan plan = with(WHEEL, TYRE, other, tyre, FORK).ride(START.minusDays(1), 3, "dry").ride(ride).plan(1);
         assertThat(plan.hours()).extracting(PartHours::part, each -> each.hours() / HOUR)
                 .containsExactlyInAnyOrder(org.assertj.core.groups.Tuple.tuple("b", 8.0), org.assertj.core.groups.Tuple.tuple("w", 3.0),

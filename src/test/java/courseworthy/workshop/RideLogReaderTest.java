@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.workshop.RideLog.Conditions;
-import courseworthy.workshop.RideLog.Ride;
+import courseworthy.workshop.RideLog.LoggedRide;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -71,14 +71,14 @@ class RideLogReaderTest {
         assertThat(log.name()).isEqualTo("Spring");
         assertThat(log.file()).isEqualTo("shed/log.yaml");
         assertThat(log.rides()).containsExactly(
-                new Ride(LocalDate.of(2026, 3, 1), LocalDate.of(2026, 3, 1), 9000, 30_000.0, new Conditions("pony", "wet", 0.2, List.of("hoop"))),
-                new Ride(LocalDate.of(2026, 1, 5), LocalDate.of(2026, 2, 1), 72_000, null, new Conditions("pony", null, null, List.of())));
-        assertThat(log.sources()).extracting(RideLog.Source::key, RideLog.Source::path, RideLog.Source::line)
+                new LoggedRide(LocalDate.of(2026, 3, 1), LocalDate.of(2026, 3, 1), 9000, 30_000.0, new Conditions("pony", "wet", 0.2, List.of("hoop"))),
+                new LoggedRide(LocalDate.of(2026, 1, 5), LocalDate.of(2026, 2, 1), 72_000, null, new Conditions("pony", null, null, List.of())));
+        assertThat(log.sources()).extracting(RideLog.LogSource::key, RideLog.LogSource::path, RideLog.LogSource::line)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("debrief", "race.yaml", 5), org.assertj.core.groups.Tuple.tuple("recordings", "rides", 6));
         assertThat(log.services()).extracting(RideLog.Service::part, RideLog.Service::job, RideLog.Service::measured)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("links", "renew", Map.of()),
                         org.assertj.core.groups.Tuple.tuple("pads", null, Map.of(PartDetail.LEFT, 0.0012)));
-        assertThat(log.uses()).extracting(RideLog.Use::stock, RideLog.Use::quantity)
+        assertThat(log.uses()).extracting(RideLog.StockUse::stock, RideLog.StockUse::quantity)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple("jug", 0.06), org.assertj.core.groups.Tuple.tuple("inner tubes", 1.0));
         assertThat(log.punctures()).containsExactly(new RideLog.Puncture(LocalDate.of(2026, 3, 1), "pony", "tube"), new RideLog.Puncture(LocalDate.of(2026, 3, 1), "pony", "plugs"));
         assertThat(log.weekly().get(0).hours()).isEqualTo(18_000, within(0.1));
@@ -92,7 +92,7 @@ class RideLogReaderTest {
         assertThat(workshop.stock()).containsExactly(
                 new StockItem("jug", "sealant", 0.25, 0.06, List.of("pony", "hoop"), 26.0, LocalDate.of(2026, 2, 28), 3),
                 new StockItem("inner tubes", "tube", 3, 0, List.of(), null, null, 4));
-        assertThat(workshop.find("links").intervals()).containsExactly(new Part.Interval("renew", 324_000.0, 2e6, 300));
+        assertThat(workshop.find("links").intervals()).containsExactly(new Part.StatedInterval("renew", 324_000.0, 2e6, 300));
         assertThat(workshop.find("pads").number(PartDetail.LEAST_LEFT)).isEqualTo(0.0008, within(1e-9));
         assertThat(workshop.without(java.util.Set.of("pads")).log()).isSameAs(workshop.log());
     }

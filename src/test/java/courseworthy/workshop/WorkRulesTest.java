@@ -3,7 +3,7 @@ package courseworthy.workshop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.workshop.WorkRules.Precedence;
-import courseworthy.workshop.WorkRules.Share;
+import courseworthy.workshop.WorkRules.SharePolicy;
 import courseworthy.problem.Faults;
 import courseworthy.text.FieldReader;
 import courseworthy.text.Node;
@@ -19,7 +19,7 @@ class WorkRulesTest {
 
     private static final WorkRules SHIPPED = WorkRules.shipped();
 
-    private record Case(String rule, String name, boolean holds, List<String> first, List<String> then, Share share, int pause) {
+    private record Case(String rule, String name, boolean holds, List<String> first, List<String> then, SharePolicy share, int pause) {
     }
 
     @Test
@@ -38,7 +38,7 @@ class WorkRulesTest {
             for (String kind : row.then()) {
                 assertThat(failures(with(row, row.first(), without(row.then(), kind), row.share(), row.pause()))).as(row.id() + " " + kind).isNotEmpty();
             }
-            for (Share other : Share.values()) {
+            for (SharePolicy other : SharePolicy.values()) {
                 assertThat(other == row.share() || !failures(with(row, row.first(), row.then(), other, row.pause())).isEmpty()).as(row.id() + " " + other).isTrue();
             }
             assertThat(failures(with(row, row.first(), row.then(), row.share(), row.pause() + 60))).as(row.id() + " wait").isNotEmpty();
@@ -67,20 +67,20 @@ class WorkRulesTest {
     /** What follows from work on a bike comes after it on that bike, and on no other; a test ride comes after everything. */
     @Test
     void whatFollowsComesAfter() {
-        assertThat(SHIPPED.wait("cassette", "index the gears", Share.BIKE)).isZero();
-        assertThat(SHIPPED.wait("cassette", "index the gears", Share.NOTHING)).isEqualTo(-1);
-        assertThat(SHIPPED.wait("saddle", "index the gears", Share.BIKE)).isEqualTo(-1);
-        assertThat(SHIPPED.wait("saddle", "test ride", Share.BIKE)).isZero();
-        assertThat(SHIPPED.wait("index the gears", "test ride", Share.BIKE)).isZero();
-        assertThat(SHIPPED.wait("tyre", "test ride", Share.BIKE)).isEqualTo(12 * 60);
-        assertThat(SHIPPED.wait("test ride", "test ride", Share.BIKE)).isEqualTo(-1);
+        assertThat(SHIPPED.wait("cassette", "index the gears", SharePolicy.BIKE)).isZero();
+        assertThat(SHIPPED.wait("cassette", "index the gears", SharePolicy.NOTHING)).isEqualTo(-1);
+        assertThat(SHIPPED.wait("saddle", "index the gears", SharePolicy.BIKE)).isEqualTo(-1);
+        assertThat(SHIPPED.wait("saddle", "test ride", SharePolicy.BIKE)).isZero();
+        assertThat(SHIPPED.wait("index the gears", "test ride", SharePolicy.BIKE)).isZero();
+        assertThat(SHIPPED.wait("tyre", "test ride", SharePolicy.BIKE)).isEqualTo(12 * 60);
+        assertThat(SHIPPED.wait("test ride", "test ride", SharePolicy.BIKE)).isEqualTo(-1);
     }
 
     private static List<String> without(List<String> all, String one) {
         return all.stream().filter(each -> !each.equals(one)).toList();
     }
 
-    private static Precedence with(Precedence row, List<String> first, List<String> then, Share share, int wait) {
+    private static Precedence with(Precedence row, List<String> first, List<String> then, SharePolicy share, int wait) {
         return new Precedence(row.id(), first, then, share, wait, row.because());
     }
 
@@ -111,7 +111,7 @@ class WorkRulesTest {
                     FieldReader fields = new FieldReader(file, (Node.Mapping) each.value(), faults);
                     int wait = kind.equals("holds") ? (int) Math.round(fields.amount("wait", Dimension.TIME).inBase() / 60) : 0;
                     out.add(new Case(id, each.key().text(), kind.equals("holds"), fields.texts("first"), fields.texts("then"),
-                            WorkRules.share(fields.word("share", Share.WORDS)), wait));
+                            WorkRules.share(fields.word("share", SharePolicy.WORDS)), wait));
                     fields.done();
                 }
             }

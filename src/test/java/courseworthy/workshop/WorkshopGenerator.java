@@ -216,7 +216,7 @@ public final class WorkshopGenerator {
             case CLEARANCES -> List.of(new Part.Clearance(random.nextBoolean() ? 0.622 : null, mm(65, 40, 50)));
             case CHART -> List.of(new Part.ChartRow(60, 500_000), new Part.ChartRow(90, 700_000));
             case SIZES -> List.of(mm(10), mm(5));
-            case INTERVALS -> List.of(new Part.Interval("renew", 360_000.0, null, null));
+            case INTERVALS -> List.of(new Part.StatedInterval("renew", 360_000.0, null, null));
             case WHOLE, NUMBER -> whole(detail);
             case AMOUNT -> amount(detail);
         };

@@ -85,7 +85,7 @@ class CadenceAnalysisTest {
     void allTimeIsCounted() {
         Demands demands = hill();
         DrivetrainResult geared = new CadenceAnalysis(demands, wheel()).of(one(40, 11, 13, 15, 18, 21, 25, 30, 36, 42));
-        double sum = geared.coasting() + geared.walking() + geared.use().stream().mapToDouble(DrivetrainResult.Use::seconds).sum();
+        double sum = geared.coasting() + geared.walking() + geared.use().stream().mapToDouble(DrivetrainResult.GearTime::seconds).sum();
         assertThat(sum).isCloseTo(demands.estimated().estimate().trace().total(), within(0.5));
         assertThat(geared.use().get(0).gear()).isEqualTo(new Gear(40, 42));
         assertThat(geared.grinding()).isLessThanOrEqualTo(geared.use().get(0).seconds());

@@ -113,7 +113,7 @@ class DayOutlookTest {
         Topic pressure = Topics.FRONT_TYRE_PRESSURE;
         String narrow = wet.on(Topics.FRONT_TYRE_WIDTH).text();
         assertThat(narrow).isNotEqualTo(dry.on(Topics.FRONT_TYRE_WIDTH).text());
-        PlanB.Line line = PlanB.of("wet", dry, wet).lines().stream().filter(each -> each.topic().equals(pressure.name())).findFirst().orElseThrow();
+        PlanB.PlanBLine line = PlanB.of("wet", dry, wet).lines().stream().filter(each -> each.topic().equals(pressure.name())).findFirst().orElseThrow();
         assertThat(line.second()).startsWith(wet.on(pressure).text() + " in the " + narrow + " tyre, or ").endsWith(" in the one you have");
         assertThat(PressureSettings.kept(dry, pressure)).isNotEqualTo(dry.on(pressure).text());
     }
@@ -190,7 +190,7 @@ class DayOutlookTest {
         Call dry = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day);
         Call cold = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"),
                 day.with(Event.Forecast.builder().low(-4.0).high(2.0).going("wet").build()));
-        PlanB.Line clothing = PlanB.of("cold", dry, cold).lines().stream().filter(line -> line.topic().equals("clothing")).findFirst().orElseThrow();
+        PlanB.PlanBLine clothing = PlanB.of("cold", dry, cold).lines().stream().filter(line -> line.topic().equals("clothing")).findFirst().orElseThrow();
         assertThat(clothing.written()).isTrue();
         assertThat(clothing.takes()).isEqualTo(1500);
         assertThat(clothing.latest()).isLessThanOrEqualTo(-1500 - PlanB.LINED_UP);
@@ -220,7 +220,7 @@ class DayOutlookTest {
         Call dry = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"), day);
         Call wet = CallFixture.call(folder, TRAIL, rider("cross-country hardtail", "mass: 11 kg"),
                 day.with(Event.Forecast.builder().low(4.0).high(9.0).going("wet").build()));
-        PlanB.Line lubricant = PlanB.of("wet", dry, wet).lines().stream().filter(line -> line.topic().equals("lubricant")).findFirst().orElseThrow();
+        PlanB.PlanBLine lubricant = PlanB.of("wet", dry, wet).lines().stream().filter(line -> line.topic().equals("lubricant")).findFirst().orElseThrow();
         assertThat(lubricant.takes()).isEqualTo(8.5 * 3600);
         assertThat(lubricant.latest()).isCloseTo(-PlanB.LINED_UP - 8.5 * 3600, within(1e-9));
     }

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.ride.Range;
-import courseworthy.worth.DayPlan.Gap;
-import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.SupplyGap;
+import courseworthy.worth.DayPlan.PlanHour;
 import courseworthy.worth.DayPlan.Kind;
-import courseworthy.worth.DayPlan.Light;
+import courseworthy.worth.DayPlan.DaylightTimes;
 import courseworthy.worth.DayPlan.Split;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +32,7 @@ class DayPlanSummaryTest {
     @ParameterizedTest
     @CsvSource({"1, 1, 1", "12, 12, 1", "13, 7, 2", "24, 12, 2", "25, 9, 3", "30, 10, 3"})
     void longDaysHaveSeveralHoursToARow(int hours, int rows, int each) {
-        List<Hour> out = DayPlanSummary.of(new Plan().hours(hours, 20.0).plan()).hours();
+        List<PlanHour> out = DayPlanSummary.of(new Plan().hours(hours, 20.0).plan()).hours();
         assertThat(out).hasSize(rows);
         assertThat(out.get(0).from()).isZero();
         assertThat(out.get(0).to()).isEqualTo(each * HOUR);
@@ -53,7 +53,7 @@ class DayPlanSummaryTest {
         plan.hours.set(2, hour(2, 23.0));
         plan.hours.set(3, hour(3, 19.0));
         plan.hours.set(5, hour(5, 17.0));
-        List<Hour> rows = DayPlanSummary.of(plan.plan()).hours();
+        List<PlanHour> rows = DayPlanSummary.of(plan.plan()).hours();
         assertThat(rows.get(0).temperature()).isEqualTo(24.0);
         assertThat(rows.get(1).temperature()).isEqualTo(23.0);
         assertThat(rows.get(2).temperature()).isEqualTo(17.0);
@@ -90,9 +90,9 @@ class DayPlanSummaryTest {
     /** Shown to a tenth of a litre, a gap of 1.54 L is as much as one of 1.50 L: the first is named. Of gaps nobody knows none is. */
     @Test
     void theFirstOfTheLargestGapsIsNamed() {
-        Gap first = gap(0, 10_000, 1.50);
+        SupplyGap first = gap(0, 10_000, 1.50);
         assertThat(DayPlanSummary.of(new Plan().gaps(gap(0, 5_000, 0.8), first, gap(10_000, 20_000, 1.54)).plan()).water().most()).isSameAs(first);
-        Gap more = gap(10_000, 20_000, 1.56);
+        SupplyGap more = gap(10_000, 20_000, 1.56);
         assertThat(DayPlanSummary.of(new Plan().gaps(first, more).plan()).water().most()).isSameAs(more);
         assertThat(DayPlanSummary.of(new Plan().plan()).water().most()).isNull();
     }
@@ -117,13 +117,13 @@ class DayPlanSummaryTest {
     void theSlowEstimateIsHeldAgainstSunset() {
         Plan plan = new Plan().splits(List.of(split(Kind.FINISH, 200_000, 11 * HOUR)));
         plan.start = 8 * 3600;
-        plan.light = new Light(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR, List.of());
+        plan.light = new DaylightTimes(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR, List.of());
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isCloseTo(-0.25 * HOUR, within(1e-9));
-        plan.light = new Light(Double.NaN, Double.NaN, Double.NaN, Double.NaN, List.of());
+        plan.light = new DaylightTimes(Double.NaN, Double.NaN, Double.NaN, Double.NaN, List.of());
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isNull();
         plan.light = null;
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isNull();
-        plan.light = new Light(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR, List.of());
+        plan.light = new DaylightTimes(6 * HOUR, 18.75 * HOUR, 5 * HOUR, 19 * HOUR, List.of());
         plan.start = null;
         assertThat(DayPlanSummary.of(plan.plan()).beforeSunset()).isNull();
     }
@@ -136,29 +136,29 @@ class DayPlanSummaryTest {
         assertThat(DayPlanSummary.of(plan.plan()).nextDay()).isEqualTo(next);
     }
 
-    private static Gap gap(double from, double to, double litres) {
-        return new Gap(from, to, new Range(litres * 0.8, litres, litres * 1.4));
+    private static SupplyGap gap(double from, double to, double litres) {
+        return new SupplyGap(from, to, new Range(litres * 0.8, litres, litres * 1.4));
     }
 
     private static Split split(Kind kind, double at, double slow) {
         return new Split(kind, at, new Range(slow * 0.8, slow * 0.9, slow), 1, true, null, null, null);
     }
 
-    private static Hour hour(int number, Double temperature) {
-        return new Hour(number * HOUR, (number + 1) * HOUR, Range.within(600_000, 30_000), new Range(2_400_000, 2_700_000, 3_000_000), new Range(30, 60, 90),
+    private static PlanHour hour(int number, Double temperature) {
+        return new PlanHour(number * HOUR, (number + 1) * HOUR, Range.within(600_000, 30_000), new Range(2_400_000, 2_700_000, 3_000_000), new Range(30, 60, 90),
                 new Range(0.4, 0.5, 0.6), new Range(0.6, 0.9, 1.2), temperature, null);
     }
 
     /** A plan of what a test writes, the rest as little as can be. */
     private static final class Plan {
         private List<Split> splits = List.of(split(Kind.FINISH, 20_000, HOUR));
-        private final List<Hour> hours = new ArrayList<>(List.of(hour(0, 15.0)));
-        private List<Gap> gaps = List.of();
+        private final List<PlanHour> hours = new ArrayList<>(List.of(hour(0, 15.0)));
+        private List<SupplyGap> gaps = List.of();
         private double food = 60;
         private double energy = 2_700_000;
         private Range behindShare = new Range(0.001, 0.002, 0.003);
         private Integer start;
-        private Light light;
+        private DaylightTimes light;
 
         Plan splits(List<Split> of) {
             splits = of;
@@ -173,7 +173,7 @@ class DayPlanSummaryTest {
             return this;
         }
 
-        Plan gaps(Gap... of) {
+        Plan gaps(SupplyGap... of) {
             gaps = List.of(of);
             return this;
         }

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import courseworthy.call.Call;
 import courseworthy.ride.Range;
 import courseworthy.ride.RideEstimate;
-import courseworthy.worth.DayPlan.Gap;
-import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.SupplyGap;
+import courseworthy.worth.DayPlan.PlanHour;
 import courseworthy.worth.DayPlan.Kind;
 import courseworthy.worth.DayPlan.Split;
 import courseworthy.worth.DayPlan.Stands;
@@ -84,7 +84,7 @@ class DayPlanTest {
         DayPlan plan = DayPlan.of(call);
         double from = 0;
         double food = 0;
-        for (Hour hour : plan.hours()) {
+        for (PlanHour hour : plan.hours()) {
             assertThat(hour.from()).isEqualTo(from);
             assertThat(hour.to() - hour.from()).isLessThanOrEqualTo(1.25 * 3600);
             assertThat(hour.work().low()).isLessThan(hour.work().mid());
@@ -102,7 +102,7 @@ class DayPlanTest {
     @CsvSource({"-5, 0", "5, 12", "15, 30", "30, 40"})
     void drinkingStaysInsideItsLimits(double low, double high) {
         DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY.replace("low: 10 C, high: 30 C", "low: " + low + " C, high: " + high + " C")));
-        for (Hour hour : plan.hours()) {
+        for (PlanHour hour : plan.hours()) {
             double length = (hour.to() - hour.from()) / 3600;
             assertThat(hour.drink().high()).isLessThanOrEqualTo(1.05 * length + 1e-9);
             assertThat(hour.drink().mid()).isGreaterThanOrEqualTo(Math.min(0.35 * length, hour.sweat().mid()) - 1e-9);
@@ -225,7 +225,7 @@ class DayPlanTest {
     @Test
     void everyGapHasItsWater() {
         DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY));
-        assertThat(plan.fluids().gaps()).extracting(Gap::from).containsExactly(0.0, 28_000.0, 56_000.0, 84_000.0);
+        assertThat(plan.fluids().gaps()).extracting(SupplyGap::from).containsExactly(0.0, 28_000.0, 56_000.0, 84_000.0);
         assertThat(plan.fluids().gaps()).allSatisfy(gap -> assertThat(gap.carry().low()).isPositive());
         DayPlan unknown = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, "name: x\nrole: race\n"));
         assertThat(unknown.fluids().gaps()).isEmpty();
@@ -239,7 +239,7 @@ class DayPlanTest {
      */
     @Test
     void theSunRisesAndSetsByTheAlmanac() {
-        DayPlan.Light light = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY)).light();
+        DayPlan.DaylightTimes light = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY)).light();
         assertThat(light.rise() / 60).isCloseTo(5 * 60 + 29, within(6.0));
         assertThat(light.set() / 60).isCloseTo(21 * 60 + 26, within(6.0));
     }

@@ -153,7 +153,7 @@ class GearChoiceTest {
         assertThat(grinding).isPositive();
         assertThat(result.grinding()).isCloseTo(grinding, within(1e-6));
         assertThat(result.coasting()).isCloseTo(coasting, within(1e-6)).isPositive();
-        assertThat(result.climbed()).extracting(ClimbInGear::kind).containsExactlyElementsOf(demands.estimated().pieces().stream().map(EstimatedRide.Piece::kind).toList());
+        assertThat(result.climbed()).extracting(ClimbInGear::kind).containsExactlyElementsOf(demands.estimated().pieces().stream().map(EstimatedRide.RidePiece::kind).toList());
     }
 
     private static double cadence(Gear gear, double speed) {

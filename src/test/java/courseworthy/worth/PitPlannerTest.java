@@ -7,10 +7,10 @@ import courseworthy.call.Call;
 import courseworthy.ride.Walking;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
-import courseworthy.worth.PitPlan.Choice;
+import courseworthy.worth.PitPlan.PitChoice;
 import courseworthy.worth.PitPlan.Kind;
-import courseworthy.worth.PitPlan.Passage;
-import courseworthy.worth.PitPlan.Stop;
+import courseworthy.worth.PitPlan.PitPassage;
+import courseworthy.worth.PitPlan.PitStop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -49,10 +49,10 @@ class PitPlannerTest {
         return plan(call, null);
     }
 
-    private static List<Passage> all(PitPlan plan) {
-        List<Passage> out = new ArrayList<>();
+    private static List<PitPassage> all(PitPlan plan) {
+        List<PitPassage> out = new ArrayList<>();
         plan.pits().forEach(stop -> out.addAll(stop.passages()));
-        out.sort(Comparator.comparingDouble(Passage::at));
+        out.sort(Comparator.comparingDouble(PitPassage::at));
         return out;
     }
 
@@ -64,8 +64,8 @@ class PitPlannerTest {
     void everyPassageIsListedAtItsDistance() {
         PitPlan plan = dry(call(HOT + TWO));
         assertThat(plan.pits()).hasSize(2);
-        assertThat(plan.pits().get(0).passages()).extracting(Passage::at).containsExactly(5000.0, 10_000.0, 15_000.0, 20_000.0, 25_000.0);
-        assertThat(plan.pits().get(1).passages()).extracting(Passage::lap).containsExactly(1, 2, 3, 4, 5, 6);
+        assertThat(plan.pits().get(0).passages()).extracting(PitPassage::at).containsExactly(5000.0, 10_000.0, 15_000.0, 20_000.0, 25_000.0);
+        assertThat(plan.pits().get(1).passages()).extracting(PitPassage::lap).containsExactly(1, 2, 3, 4, 5, 6);
         assertThat(all(plan)).extracting(each -> each.after().mid()).isSorted();
     }
 
@@ -78,7 +78,7 @@ class PitPlannerTest {
         double left = Math.max(0.5, day.fluids().gaps().get(0).carry().mid());
         double before = 0;
         int bottles = 0;
-        for (Passage each : all(dry(call))) {
+        for (PitPassage each : all(dry(call))) {
             left -= rate * (each.after().mid() - before);
             assertThat(left).as("left at %.0f m", each.at()).isGreaterThan(-1e-9);
             left = each.bottle() ? 0.5 : left;
@@ -91,8 +91,8 @@ class PitPlannerTest {
 
     @Test
     void hotterDaysTakeNoFewerBottles() {
-        long cool = dry(call("forecast: {low: 6 C, high: 10 C, going: dry}\n" + TWO)).pits().stream().mapToLong(Stop::bottles).sum();
-        long hot = dry(call(HOT + TWO)).pits().stream().mapToLong(Stop::bottles).sum();
+        long cool = dry(call("forecast: {low: 6 C, high: 10 C, going: dry}\n" + TWO)).pits().stream().mapToLong(PitStop::bottles).sum();
+        long hot = dry(call(HOT + TWO)).pits().stream().mapToLong(PitStop::bottles).sum();
         assertThat(hot).isGreaterThan(cool);
     }
 
@@ -116,10 +116,10 @@ class PitPlannerTest {
     /** A change of both wheels alone takes longer than with help, and one of bikes the least (common practice, no source). */
     @Test
     void choicesAreThoseThatMayWaitThere() {
-        List<Choice> helped = dry(call(HOT + TWO)).choices();
-        assertThat(helped).extracting(Choice::kind).containsExactly(Kind.SPARE_WHEELS, Kind.SECOND_BIKE);
-        List<Choice> alone = dry(call(HOT + "pits: [{at: 0 km, wheels: yes}]\n")).choices();
-        assertThat(alone).extracting(Choice::kind).containsExactly(Kind.SPARE_WHEELS);
+        List<PitChoice> helped = dry(call(HOT + TWO)).choices();
+        assertThat(helped).extracting(PitChoice::kind).containsExactly(Kind.SPARE_WHEELS, Kind.SECOND_BIKE);
+        List<PitChoice> alone = dry(call(HOT + "pits: [{at: 0 km, wheels: yes}]\n")).choices();
+        assertThat(alone).extracting(PitChoice::kind).containsExactly(Kind.SPARE_WHEELS);
         assertThat(alone.get(0).exchange().mid()).isBetween(100.0, 180.0).isGreaterThan(helped.get(0).exchange().mid());
         assertThat(helped.get(0).exchange().mid()).isBetween(60.0, 100.0);
         assertThat(helped.get(1).exchange().mid()).isBetween(8.0, 20.0);
@@ -135,10 +135,10 @@ class PitPlannerTest {
         Call dry = call(HOT + TWO);
         Call wet = call("forecast: {low: 8 C, high: 12 C, going: wet}\n" + TWO);
         PitPlan plan = plan(dry, wet);
-        assertThat(plan.choices()).extracting(Choice::kind).containsExactly(Kind.SPARE_WHEELS, Kind.WET_WHEELS, Kind.SECOND_BIKE);
+        assertThat(plan.choices()).extracting(PitChoice::kind).containsExactly(Kind.SPARE_WHEELS, Kind.WET_WHEELS, Kind.SECOND_BIKE);
         assertThat(plan.wetTyres()).anyMatch(each -> each.startsWith("front tyre tread"));
         assertThat(plan.choices().get(1).work()).isGreaterThan(plan.choices().get(0).work());
-        assertThat(plan(dry, dry).choices()).extracting(Choice::kind).containsExactly(Kind.SPARE_WHEELS, Kind.SECOND_BIKE);
+        assertThat(plan(dry, dry).choices()).extracting(PitChoice::kind).containsExactly(Kind.SPARE_WHEELS, Kind.SECOND_BIKE);
     }
 
     private static final String WET = "forecast: {low: 8 C, high: 12 C, going: wet}\n";
@@ -167,7 +167,7 @@ class PitPlannerTest {
         String day = "name: A Day\nrole: race\naim: podium\nlaps: 6\n" + TWO;
         PitPlan plan = plan(CallFixture.call(folder, hilly, RIDER, day + HOT), CallFixture.call(folder, hilly, RIDER, day + WET));
         int can = 0;
-        for (Choice each : plan.choices()) {
+        for (PitChoice each : plan.choices()) {
             PitWorth.Wet wet = each.worth().wet();
             for (int lap = 1; wet != null && lap < 6; lap++) {
                 boolean pays = (6 - lap) * (wet.rolling().mid() + wet.lost().mid()) >= each.exchange().mid();
@@ -185,7 +185,7 @@ class PitPlannerTest {
     /** 8 min for a tube and 80 s for two wheels with help leave 400 s, 380 m at 0.95 m/s on foot (common practice, no source). */
     @Test
     void wheelsAreQuickerThanATubeNearThePit() {
-        List<Choice> choices = dry(call(HOT + TWO)).choices();
+        List<PitChoice> choices = dry(call(HOT + TWO)).choices();
         assertThat(choices.get(0).worth().repair().tube().mid()).isEqualTo(480);
         assertThat(choices.get(0).worth().repair().saved()).isEqualTo(400);
         assertThat(choices.get(0).worth().repair().within()).isCloseTo(380, within(4.0));
@@ -195,7 +195,7 @@ class PitPlannerTest {
     @Test
     void aCleanBikeIsWorthItsMud() {
         Call call = call(HOT + TWO);
-        Choice bike = dry(call).choices().get(1);
+        PitChoice bike = dry(call).choices().get(1);
         double perLap = Sensitivity.of(call.demands()).perKilogram().mid() / 6;
         assertThat(bike.worth().perMud().mid()).isCloseTo(perLap, within(1e-9));
         assertThat(bike.worth().payingMass(bike.exchange(), 1)).isCloseTo(bike.exchange().mid() / perLap, within(1e-9));

@@ -53,7 +53,7 @@ class PlanBTest {
     void aChangeTakesItsTime(String topic, long value, String change, double minutes, double hours) {
         PlanB plan = PlanB.of("rain", call().call(), call().on(topic, value).call());
         assertThat(plan.lines()).hasSize(1);
-        PlanB.Line line = plan.lines().get(0);
+        PlanB.PlanBLine line = plan.lines().get(0);
         assertThat(line.topic()).isEqualTo(topic);
         assertThat(line.change().word()).isEqualTo(change);
         assertThat(line.written()).isFalse();
@@ -97,7 +97,7 @@ class PlanBTest {
         Call first = new HandMadeCall(written).call();
         Call second = new HandMadeCall(written).on("rear tyre tread", 4).on("front rotor", 180).call();
         PlanB plan = PlanB.of("rain", first, second);
-        assertThat(plan.lines()).allMatch(PlanB.Line::written).extracting(line -> line.takes() / MIN).containsExactlyInAnyOrder(20.0, 90.0);
+        assertThat(plan.lines()).allMatch(PlanB.PlanBLine::written).extracting(line -> line.takes() / MIN).containsExactlyInAnyOrder(20.0, 90.0);
         assertThat(plan.workStarts() / MIN).isCloseTo(-130, within(1e-9));
     }
 
@@ -145,8 +145,8 @@ class PlanBTest {
         Call mounted = call().on("rear tyre tread", 1).call();
         Call remounted = call().on("rear tyre tread", 1).on("gloves", 2).on("front tyre tread", 5).call();
         PlanB plan = PlanB.of("rain", first, second, mounted, remounted, Set.of(Topics.of("rear tyre tread"), Topics.of("front tyre tread"), Topics.of("rear insert")));
-        assertThat(plan.lacking()).containsExactly(new PlanB.Lacking("rear tyre tread", "mud", "file"));
-        assertThat(plan.lines()).extracting(PlanB.Line::topic).containsExactly("front tyre tread", "gloves");
+        assertThat(plan.lacking()).containsExactly(new PlanB.MissingItem("rear tyre tread", "mud", "file"));
+        assertThat(plan.lines()).extracting(PlanB.PlanBLine::topic).containsExactly("front tyre tread", "gloves");
         assertThat(PlanB.of("rain", first, second, mounted, remounted, Set.of(Topics.of("front tyre tread"))).lacking()).isEmpty();
     }
 }

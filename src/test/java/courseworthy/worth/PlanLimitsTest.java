@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import courseworthy.demand.Demands;
 import courseworthy.ride.Range;
-import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.PlanHour;
 import courseworthy.worth.DayPlan.Kind;
 import courseworthy.worth.DayPlan.Split;
 import java.nio.file.Path;
@@ -57,8 +57,8 @@ class PlanLimitsTest {
     void theLastHourIsAtLeastAQuarter() {
         int merged = 0;
         for (double kilometres = 30; kilometres < 38; kilometres += 0.5) {
-            List<Hour> hours = plan(String.format(Locale.ROOT, "  - {length: %.2f km, ascent: 300 m, descent: 300 m, surface: fine_gravel, smoothness: good}\n", kilometres)).hours();
-            Hour last = hours.get(hours.size() - 1);
+            List<PlanHour> hours = plan(String.format(Locale.ROOT, "  - {length: %.2f km, ascent: 300 m, descent: 300 m, surface: fine_gravel, smoothness: good}\n", kilometres)).hours();
+            PlanHour last = hours.get(hours.size() - 1);
             double length = last.to() - last.from();
             assertThat(length).as("%s km", kilometres).isLessThanOrEqualTo(75 * 60);
             if (hours.size() > 1) {

@@ -11,8 +11,8 @@ import courseworthy.problem.Faults;
 import courseworthy.ride.BikeKind;
 import courseworthy.ride.RideTrace;
 import courseworthy.topic.Topics;
-import courseworthy.worth.RoadBook.Effort;
-import courseworthy.worth.RoadBook.GroundPiece;
+import courseworthy.worth.RoadBook.EffortLevel;
+import courseworthy.worth.RoadBook.RoadBookGround;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,7 +76,7 @@ class RoadBookMakerTest {
     @Test
     void whatLooksAndClimbsTheSameIsOnePiece() throws IOException {
         RoadBook book = book(call(""), null);
-        assertThat(book.ground()).extracting(GroundPiece::to).containsExactly(6000.0, 10_000.0, 14_000.0, 20_000.0);
+        assertThat(book.ground()).extracting(RoadBookGround::to).containsExactly(6000.0, 10_000.0, 14_000.0, 20_000.0);
         assertThat(book.ground().get(3).change().ascent()).isEqualTo(20);
     }
 
@@ -87,7 +87,7 @@ class RoadBookMakerTest {
         RoadBook book = book(call, null);
         double wheel = BikeKind.circumference(0.622, call.on(Topics.REAR_TYRE_WIDTH).value() / 1000.0);
         RideTrace trace = call.demands().estimated().estimate().trace();
-        for (GroundPiece piece : book.ground()) {
+        for (RoadBookGround piece : book.ground()) {
             double[] seconds = new double[60];
             double coasted = 0;
             double pedalled = 0;
@@ -106,11 +106,11 @@ class RoadBookMakerTest {
             for (int i = 1; i < seconds.length; i++) {
                 longest = seconds[i] > seconds[longest] ? i : longest;
             }
-            assertThat(piece.use().effort()).isEqualTo(coasted > pedalled ? Effort.COASTING : Effort.PEDALLED);
+            assertThat(piece.use().effort()).isEqualTo(coasted > pedalled ? EffortLevel.COASTING : EffortLevel.PEDALLED);
             assertThat(piece.use().gear() == null ? 0 : piece.use().gear().sprocket()).as("from %.0f m", piece.from())
                     .isEqualTo(coasted > pedalled ? 0 : longest);
         }
-        assertThat(book.ground()).extracting(piece -> piece.use().effort()).containsExactly(Effort.PEDALLED, Effort.PEDALLED, Effort.COASTING, Effort.PEDALLED);
+        assertThat(book.ground()).extracting(piece -> piece.use().effort()).containsExactly(EffortLevel.PEDALLED, EffortLevel.PEDALLED, EffortLevel.COASTING, EffortLevel.PEDALLED);
     }
 
     private static int nearest(double speed, double wheel) {
@@ -126,8 +126,8 @@ class RoadBookMakerTest {
     void lapsAreToldByTheirEnds() throws IOException {
         Call call = call("name: Three\nlaps: 3\n");
         RoadBook book = book(call, null);
-        assertThat(book.passages()).filteredOn(each -> each.lap() > 1).extracting(RoadBook.Passage::at).containsExactly(40_000.0, 60_000.0);
-        RoadBook.Passage end = book.passages().get(book.passages().size() - 1);
+        assertThat(book.passages()).filteredOn(each -> each.lap() > 1).extracting(RoadBook.RoadBookPassage::at).containsExactly(40_000.0, 60_000.0);
+        RoadBook.RoadBookPassage end = book.passages().get(book.passages().size() - 1);
         assertThat(end.after()).isEqualTo(call.demands().estimated().estimate().total());
         double second = book.passages().get(book.passages().size() - 2).after().mid();
         double first = book.passages().get(book.passages().size() - 3).after().mid();
@@ -149,7 +149,7 @@ class RoadBookMakerTest {
         Call call = CallFixture.call(folder, CROSSING, RIDER, "");
         RoadBook book = book(call, CROSSING, null);
         assertThat(book.ground()).extracting(piece -> piece.use().effort())
-                .containsExactly(Effort.PEDALLED, Effort.BY_FERRY, Effort.ON_FOOT, Effort.PEDALLED);
+                .containsExactly(EffortLevel.PEDALLED, EffortLevel.BY_FERRY, EffortLevel.ON_FOOT, EffortLevel.PEDALLED);
         assertThat(book.ground()).extracting(piece -> piece.use().gear() == null).containsExactly(false, true, true, false);
         double onTheFerry = book.ground().get(2).reached().mid() - book.ground().get(1).reached().mid();
         assertThat(onTheFerry).isEqualTo(720, within(0.02 * 720));

@@ -14,7 +14,7 @@ import courseworthy.ride.Range;
 import courseworthy.ride.RideTrace;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
-import courseworthy.worth.SetUp.Difference;
+import courseworthy.worth.SetUp.SetUpDifference;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -112,8 +112,8 @@ class SetUpComparisonTest {
         Effect rear = PartEffects.between(Topics.of("rear tyre casing"), decided("rear tyre casing"), casing);
         Effect expected = front.alike(rear);
         assertThat(both.effect().rolling().mid()).isCloseTo(expected.rolling().mid(), within(1e-9));
-        assertThat(both.changes()).extracting(Difference::asked).startsWith(true);
-        List<Boolean> asked = both.changes().stream().map(Difference::asked).toList();
+        assertThat(both.changes()).extracting(SetUpDifference::asked).startsWith(true);
+        List<Boolean> asked = both.changes().stream().map(SetUpDifference::asked).toList();
         assertThat(asked.lastIndexOf(true)).isLessThan(asked.contains(false) ? asked.indexOf(false) : asked.size());
         assertThat(both.breakEven()).isNotNull();
         boolean faster = both.returned().mid() > 0;
@@ -130,7 +130,7 @@ class SetUpComparisonTest {
         Call full = CallMaker.call(RULES, rough);
         long travel = full.on(Topics.REAR_TRAVEL).value();
         SetUp shorter = new SetUpComparison(RULES, full, kind -> rough).of("mine", Map.of(Topics.REAR_TRAVEL, travel - 10));
-        assertThat(shorter.changes()).extracting(Difference::topic).containsExactly(Topics.REAR_TRAVEL);
+        assertThat(shorter.changes()).extracting(SetUpDifference::topic).containsExactly(Topics.REAR_TRAVEL);
         assertThat(shorter.effect().mass().mid()).isCloseTo(-0.03, within(1e-9));
     }
 

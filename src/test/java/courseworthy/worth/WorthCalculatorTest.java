@@ -134,7 +134,7 @@ class WorthCalculatorTest {
         assertThat(evens.get(0).cost()).isEqualTo(Range.exact(180));
         assertThat(evens.get(1).cost()).isEqualTo(Range.exact(480));
         assertThat(evens.get(1).rides().mid()).isCloseTo(480 / evens.get(1).returns().mid(), within(1e-9));
-        assertThat(demands.assumed()).extracting(Demands.Assumed::what).doesNotContain("plug stop", "tube stop");
+        assertThat(demands.assumed()).extracting(Demands.AssumedInput::what).doesNotContain("plug stop", "tube stop");
     }
 
     /**

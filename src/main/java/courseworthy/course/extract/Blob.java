@@ -19,7 +19,7 @@ final class Blob {
     static final int MOST_BLOCK = 32 * 1024 * 1024;
 
     /** What a block holds, as its header says. */
-    enum Type { HEADER, DATA, OTHER }
+    enum BlobType { HEADER, DATA, OTHER }
 
     private static final int LONGEST_TYPE = 100;
 
@@ -29,7 +29,7 @@ final class Blob {
     private int storedSize;
     private byte[] content = new byte[1 << 18];
     private int size;
-    private Type type = Type.OTHER;
+    private BlobType type = BlobType.OTHER;
     private long start;
 
     /**
@@ -85,8 +85,8 @@ final class Blob {
                 default -> reader.skip(key);
             }
         }
-        type = name.equals("OSMData") ? Type.DATA : name.equals("OSMHeader") ? Type.HEADER : Type.OTHER;
-        if (start == 0 && type != Type.HEADER) {
+        type = name.equals("OSMData") ? BlobType.DATA : name.equals("OSMHeader") ? BlobType.HEADER : BlobType.OTHER;
+        if (start == 0 && type != BlobType.HEADER) {
             throw RefusedExtract.kind("a file that does not begin like one in PBF", "");
         }
         return size(length);
@@ -154,7 +154,7 @@ final class Blob {
         }
     }
 
-    Type type() {
+    BlobType type() {
         return type;
     }
 

@@ -11,11 +11,11 @@ final class BlockOrder {
     private Throwable failure;
 
     /** Ends the work of a thread whose block comes behind one that failed. */
-    static final class Stopped extends RuntimeException {
+    static final class StoppedException extends RuntimeException {
 
         private static final long serialVersionUID = 1L;
 
-        Stopped() {
+        StoppedException() {
             super("an earlier block failed", null, false, false);
         }
     }
@@ -24,13 +24,13 @@ final class BlockOrder {
     synchronized void await(long block) {
         while (turn != block) {
             if (failedBlock < block) {
-                throw new Stopped();
+                throw new StoppedException();
             }
             try {
                 wait();
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
-                throw new Stopped();
+                throw new StoppedException();
             }
         }
     }

@@ -46,13 +46,13 @@ public final class Corridor {
             throw new IllegalArgumentException("a corridor of " + metres + " m");
         }
         double farthest = 0;
-        for (Track.Piece piece : track.pieces()) {
+        for (Track.TrackPiece piece : track.pieces()) {
             for (double lat : piece.lat()) {
                 farthest = Math.max(farthest, Math.abs(lat));
             }
         }
         Corridor corridor = new Corridor(metres, farthest);
-        for (Track.Piece piece : track.pieces()) {
+        for (Track.TrackPiece piece : track.pieces()) {
             corridor.add(piece.lat(), piece.lon());
         }
         return corridor;

@@ -104,7 +104,7 @@ public final class ExtractCache {
                         attributes.lastModifiedTime().toInstant().getNano());
                 key.update(path);
             }
-            for (Track.Piece piece : track.pieces()) {
+            for (Track.TrackPiece piece : track.pieces()) {
                 add(key, piece.size());
                 for (int i = 0; i < piece.size(); i++) {
                     add(key, Double.doubleToLongBits(piece.lat()[i]), Double.doubleToLongBits(piece.lon()[i]));
@@ -170,26 +170,26 @@ public final class ExtractCache {
         }
     }
 
-    private record Kept(Path file, long size, long changed) {
+    private record CachedExtract(Path file, long size, long changed) {
     }
 
     /** Removes what was written first, until the rest is small enough; the newest stays. */
     private void trim(Path newest) throws IOException {
-        List<Kept> all = new ArrayList<>();
+        List<CachedExtract> all = new ArrayList<>();
         try (Stream<Path> inside = Files.list(folder)) {
             for (Path file : inside.toList()) {
                 String name = file.getFileName().toString();
                 if ((name.endsWith(ENDING) || name.endsWith(UNFINISHED)) && Files.isRegularFile(file)) {
-                    all.add(new Kept(file, Files.size(file), Files.getLastModifiedTime(file).toMillis()));
+                    all.add(new CachedExtract(file, Files.size(file), Files.getLastModifiedTime(file).toMillis()));
                 }
             }
         }
-        all.sort(Comparator.comparingLong(Kept::changed));
+        all.sort(Comparator.comparingLong(CachedExtract::changed));
         long total = 0;
-        for (Kept each : all) {
+        for (CachedExtract each : all) {
             total += each.size();
         }
-        for (Kept each : all) {
+        for (CachedExtract each : all) {
             if (total > mostBytes && !each.file().equals(newest)) {
                 Files.deleteIfExists(each.file());
                 total -= each.size();

@@ -64,18 +64,18 @@ public final class ExtractReader {
 
     /** Work on a file. */
     @FunctionalInterface
-    private interface Work {
+    private interface BlockTask {
         void run() throws IOException;
     }
 
-    private void guarded(Path path, Work work) {
+    private void guarded(Path path, BlockTask work) {
         String shown = path.toString();
         faults.reads(path);
         try {
             work.run();
         } catch (RefusedExtract e) {
             faults.add(e.fault(shown));
-        } catch (GzipFile.Damaged e) {
+        } catch (GzipFile.DamagedGzipException e) {
             faults.add(e.fault(shown));
         } catch (NoSuchFileException e) {
             faults.add(MissingFile.fault(path, shown, RefusedExtract.WANTED));

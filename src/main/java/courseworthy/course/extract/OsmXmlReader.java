@@ -342,7 +342,7 @@ final class OsmXmlReader implements MapFileReader {
             cause = cause.getCause();
         }
         int line = e.getLocation() == null ? line() : Math.max(0, e.getLocation().getLineNumber());
-        if (cause instanceof GzipFile.Damaged damaged) {
+        if (cause instanceof GzipFile.DamagedGzipException damaged) {
             throw damaged;
         }
         if (cause instanceof XmlText.TooMuch much) {

@@ -81,7 +81,7 @@ final class PbfReader implements MapFileReader {
         Blob blob = new Blob();
         try {
             while (take(blob)) {
-                anyData |= blob.type() == Blob.Type.DATA;
+                anyData |= blob.type() == Blob.BlobType.DATA;
                 progress.accept(in.position());
             }
         } finally {
@@ -130,7 +130,7 @@ final class PbfReader implements MapFileReader {
                 block(number, blob, block);
                 order.done(number);
             }
-        } catch (BlockOrder.Stopped stopped) {
+        } catch (BlockOrder.StoppedException stopped) {
             // An earlier block says why.
         } catch (Throwable e) {
             order.fail(number, e);
@@ -154,7 +154,7 @@ final class PbfReader implements MapFileReader {
     }
 
     private void block(long number, Blob blob, PrimitiveBlock block) {
-        if (blob.type() == Blob.Type.DATA) {
+        if (blob.type() == Blob.BlobType.DATA) {
             blob.inflate();
             block.read(blob, () -> nodesBefore(number, block.contents()));
             order.await(number);
@@ -164,7 +164,7 @@ final class PbfReader implements MapFileReader {
             }
             add(number, blob.start(), block.contents());
         } else {
-            if (blob.type() == Blob.Type.HEADER) {
+            if (blob.type() == Blob.BlobType.HEADER) {
                 blob.inflate();
                 PbfHeader.of(blob);
             }

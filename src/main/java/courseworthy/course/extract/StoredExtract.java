@@ -25,7 +25,7 @@ final class StoredExtract {
 
     /** The bytes of an extract. */
     static byte[] write(MapExtract extract) {
-        return new Writer().extract(extract);
+        return new StoredWriter().extract(extract);
     }
 
     /**
@@ -47,7 +47,7 @@ final class StoredExtract {
             return null;
         }
         try {
-            return new Reader(bytes, START.length, end).extract(names);
+            return new StoredReader(bytes, START.length, end).extract(names);
         } catch (RuntimeException damaged) {
             return null;
         }
@@ -63,7 +63,7 @@ final class StoredExtract {
         return (int) Math.rint(degrees * E7);
     }
 
-    private static final class Writer {
+    private static final class StoredWriter {
 
         private final ByteArrayOutputStream out = new ByteArrayOutputStream();
         private final Map<String, Integer> texts = new LinkedHashMap<>();
@@ -158,7 +158,7 @@ final class StoredExtract {
         }
     }
 
-    private static final class Reader {
+    private static final class StoredReader {
 
         private final ProtobufReader in;
         private final byte[] bytes;
@@ -166,7 +166,7 @@ final class StoredExtract {
         private long latitude;
         private long longitude;
 
-        Reader(byte[] bytes, int from, int to) {
+        StoredReader(byte[] bytes, int from, int to) {
             this.bytes = bytes;
             in = new ProtobufReader().reset(bytes, from, to);
         }

@@ -67,7 +67,7 @@ final class FordCounter {
     private double nearest(MapNode ford, double from, double to) {
         double best = NEAR;
         double at = Double.NaN;
-        for (Track.Piece piece : track.pieces()) {
+        for (Track.TrackPiece piece : track.pieces()) {
             for (int i = 0; i + 1 < piece.size(); i++) {
                 double start = Math.max(from, piece.distance()[i]);
                 double end = Math.min(to, piece.distance()[i + 1]);

@@ -85,7 +85,7 @@ public final class MapGround implements TrackGround {
     }
 
     private static boolean touches(Track track, MapExtract extract) {
-        for (Track.Piece piece : track.pieces()) {
+        for (Track.TrackPiece piece : track.pieces()) {
             for (int i = 0; i < piece.size(); i++) {
                 if (extract.covers(piece.lat()[i], piece.lon()[i])) {
                     return true;

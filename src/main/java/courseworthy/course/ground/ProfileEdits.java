@@ -33,9 +33,9 @@ public final class ProfileEdits {
      * @param stretches by the map as it is now
      * @param changes   what was kept, and what the map says otherwise than then, in order
      */
-    public record Merged(List<Stretch> stretches, List<ProfileChange> changes) {
+    public record MergedProfile(List<Stretch> stretches, List<ProfileChange> changes) {
 
-        public Merged {
+        public MergedProfile {
             stretches = List.copyOf(stretches);
             changes = List.copyOf(changes);
         }
@@ -47,7 +47,7 @@ public final class ProfileEdits {
      * @param old   of the older profile, as long together as {@code fresh}
      * @param fresh by the map as it is now
      */
-    public static Merged into(List<Stretch> fresh, List<Stretch> old) {
+    public static MergedProfile into(List<Stretch> fresh, List<Stretch> old) {
         ProfileEdits edits = new ProfileEdits(old);
         List<Stretch> out = new ArrayList<>();
         double from = 0;
@@ -55,7 +55,7 @@ public final class ProfileEdits {
             edits.cut(stretch, from, out);
             from += stretch.length();
         }
-        return new Merged(out, ProfileChange.joined(edits.changes));
+        return new MergedProfile(out, ProfileChange.joined(edits.changes));
     }
 
     /** A fresh stretch, cut where an edited one ends. */

@@ -113,11 +113,11 @@ public final class ProfileWriter {
     }
 
     private static String origin(GroundOrigin origin, String key, String value) {
-        GroundOrigin.Source source = origin == null ? null : origin.source(key, value);
+        GroundOrigin.ValueProvenance source = origin == null ? null : origin.source(key, value);
         if (source == null) {
             return "by hand";
         }
-        if (source == GroundOrigin.Source.MAPPED) {
+        if (source == GroundOrigin.ValueProvenance.MAPPED) {
             return "mapped";
         }
         for (Map.Entry<String, Map<String, String>> rule : origin.inferred().entrySet()) {

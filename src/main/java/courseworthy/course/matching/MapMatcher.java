@@ -82,7 +82,7 @@ public final class MapMatcher {
 
     private List<TrackSamples> samples(double step) {
         List<TrackSamples> samples = new ArrayList<>();
-        for (Track.Piece piece : track.pieces()) {
+        for (Track.TrackPiece piece : track.pieces()) {
             samples.add(TrackSamples.of(piece, step));
         }
         return samples;

@@ -27,7 +27,7 @@ final class PieceMatcher {
     private final int[][] possible;
 
     /** @param groups number of the ground's tags of each link; null where no probabilities are wanted */
-    PieceMatcher(MatchSpace space, int[] groups, Track.Piece piece, TrackSamples samples) {
+    PieceMatcher(MatchSpace space, int[] groups, Track.TrackPiece piece, TrackSamples samples) {
         this.space = space;
         this.groups = groups;
         this.samples = samples;

@@ -35,7 +35,7 @@ final class TrackSamples {
      *
      * @param spacing m along the track, at most, where points lie close
      */
-    static TrackSamples of(Track.Piece piece, double spacing) {
+    static TrackSamples of(Track.TrackPiece piece, double spacing) {
         double[] distance = piece.distance();
         double[] at = new double[16 + piece.size() + (int) ((distance[piece.size() - 1] - distance[0]) / Math.min(spacing, FAR))];
         int size = 0;
@@ -57,7 +57,7 @@ final class TrackSamples {
         return at(piece, at, size);
     }
 
-    private static TrackSamples at(Track.Piece piece, double[] at, int size) {
+    private static TrackSamples at(Track.TrackPiece piece, double[] at, int size) {
         TrackSamples out = new TrackSamples(size);
         int point = 0;
         for (int i = 0; i < size; i++) {
@@ -69,7 +69,7 @@ final class TrackSamples {
         return out;
     }
 
-    private void place(int i, double where, Track.Piece piece, int point) {
+    private void place(int i, double where, Track.TrackPiece piece, int point) {
         double[] distance = piece.distance();
         double share = Math.min(1, Math.max(0, (where - distance[point]) / (distance[point + 1] - distance[point])));
         at[i] = where;

@@ -10,12 +10,12 @@ import java.util.Arrays;
  */
 final class WaySequence {
 
-    private final Track.Piece piece;
+    private final Track.TrackPiece piece;
     private MapWay[] ways = new MapWay[64];
     private double[] starts = new double[64];
     private int size;
 
-    WaySequence(Track.Piece piece) {
+    WaySequence(Track.TrackPiece piece) {
         this.piece = piece;
     }
 

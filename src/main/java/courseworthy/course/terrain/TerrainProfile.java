@@ -14,7 +14,7 @@ import java.util.List;
  * @param pieces  the track's pieces with points added between its own, and the ground's height at each, m; NaN where no tile has one
  * @param covered share of the length that has a height, 0 to 1
  */
-public record TerrainProfile(List<Track.Piece> pieces, double covered) {
+public record TerrainProfile(List<Track.TrackPiece> pieces, double covered) {
 
     /** Points are added so that they lie no further apart, m: a third of the spacing of the finest tiles in common use. */
     static final double STEP = 10;
@@ -31,11 +31,11 @@ public record TerrainProfile(List<Track.Piece> pieces, double covered) {
      * @return null with a fault where a tile cannot be read
      */
     public static TerrainProfile along(Track track, ElevationTiles tiles, List<Interval> bridged, Faults faults) {
-        List<Track.Piece> pieces = new ArrayList<>();
+        List<Track.TrackPiece> pieces = new ArrayList<>();
         double length = 0;
         double known = 0;
-        for (Track.Piece piece : track.pieces()) {
-            Track.Piece dense = dense(piece);
+        for (Track.TrackPiece piece : track.pieces()) {
+            Track.TrackPiece dense = dense(piece);
             double[] heights = tiles.heights(dense.lat(), dense.lon(), faults);
             if (heights == null) {
                 return null;
@@ -46,13 +46,13 @@ public record TerrainProfile(List<Track.Piece> pieces, double covered) {
                 known += Double.isNaN(heights[i]) || Double.isNaN(heights[i - 1]) ? 0 : step;
             }
             bridge(dense.distance(), heights, bridged);
-            pieces.add(new Track.Piece(dense.lat(), dense.lon(), dense.distance(), averaged(dense.distance(), heights)));
+            pieces.add(new Track.TrackPiece(dense.lat(), dense.lon(), dense.distance(), averaged(dense.distance(), heights)));
         }
         return new TerrainProfile(List.copyOf(pieces), length == 0 ? 0 : known / length);
     }
 
     /** The points of a piece with others between them. Few metres apart, a straight line in degrees is one on the ground. */
-    private static Track.Piece dense(Track.Piece piece) {
+    private static Track.TrackPiece dense(Track.TrackPiece piece) {
         int size = 1;
         for (int i = 1; i < piece.size(); i++) {
             size += parts(piece, i);
@@ -77,10 +77,10 @@ public record TerrainProfile(List<Track.Piece> pieces, double covered) {
         lat[at] = piece.lat()[last];
         lon[at] = piece.lon()[last];
         distance[at] = piece.distance()[last];
-        return new Track.Piece(lat, lon, distance, new double[0]);
+        return new Track.TrackPiece(lat, lon, distance, new double[0]);
     }
 
-    private static int parts(Track.Piece piece, int i) {
+    private static int parts(Track.TrackPiece piece, int i) {
         return (int) Math.max(1, Math.ceil((piece.distance()[i] - piece.distance()[i - 1]) / STEP));
     }
 
@@ -147,8 +147,8 @@ public record TerrainProfile(List<Track.Piece> pieces, double covered) {
     public double strays(Track track) {
         List<Double> differences = new ArrayList<>();
         for (int p = 0; p < pieces.size(); p++) {
-            Track.Piece own = track.pieces().get(p);
-            Track.Piece ground = pieces.get(p);
+            Track.TrackPiece own = track.pieces().get(p);
+            Track.TrackPiece ground = pieces.get(p);
             for (int i = 0, k = 0; i < own.size(); i++) {
                 while (ground.distance()[k] < own.distance()[i]) {
                     k++;

@@ -57,12 +57,12 @@ final class TiffHeader {
     }
 
     /** What is done with a header while its file is open. */
-    interface Use<T> {
+    interface FileFunction<T> {
         T of(TiffHeader header) throws IOException;
     }
 
     /** @throws DamagedTileException where the file is no TIFF, or points outside itself */
-    static <T> T read(Path file, Use<T> use) throws IOException {
+    static <T> T read(Path file, FileFunction<T> use) throws IOException {
         try (FileChannel in = FileChannel.open(file)) {
             TiffHeader header = new TiffHeader(in);
             header.directories();

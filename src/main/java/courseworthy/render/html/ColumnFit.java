@@ -44,18 +44,18 @@ enum ColumnFit {
     }
 
     boolean fits(Table table) {
-        List<Column> columns = new ArrayList<>();
+        List<ColumnWidths> columns = new ArrayList<>();
         for (int i = 0; i < table.columns().size(); i++) {
             columns.add(column(table, i));
         }
-        double least = columns.stream().mapToDouble(Column::word).sum();
-        double lacking = columns.stream().mapToDouble(Column::lacks).sum();
+        double least = columns.stream().mapToDouble(ColumnWidths::word).sum();
+        double lacking = columns.stream().mapToDouble(ColumnWidths::lacks).sum();
         double left = room - gap * columns.size() - least;
         double share = lacking <= left ? 1 : left / lacking;
         return left >= 0 && columns.stream().allMatch(each -> each.lines(share) <= mostLines);
     }
 
-    private Column column(Table table, int index) {
+    private ColumnWidths column(Table table, int index) {
         RichText heading = table.columns().get(index).heading();
         double word = word(heading, true);
         double line = TextWidths.of(heading.plain(), true) * scale;
@@ -63,7 +63,7 @@ enum ColumnFit {
             word = Math.max(word, word(row.get(index), false));
             line = Math.max(line, width(row.get(index), row.get(index).plain()));
         }
-        return new Column(word, line);
+        return new ColumnWidths(word, line);
     }
 
     /** The widest piece of a text that no line break may part, px. */
@@ -92,7 +92,7 @@ enum ColumnFit {
      * @param word its longest word, px
      * @param line its longest cell on one line, px
      */
-    private record Column(double word, double line) {
+    private record ColumnWidths(double word, double line) {
         double lacks() {
             return Math.max(0, line - word);
         }

@@ -29,7 +29,7 @@ public final class HtmlRenderer implements Renderer {
         out.markup("<!DOCTYPE html>\n").open("html").attribute("lang", "en").line();
         head(report, out);
         out.open("body").attribute("data-page", Digest.of(String.join("\n", report.identity()))).line();
-        new Page(report, out).write();
+        new PageWriter(report, out).write();
         out.open("script").markup(PageResources.SCRIPT).close("script").line();
         out.close("body").line().close("html").line();
         return out.finish();
@@ -54,7 +54,7 @@ public final class HtmlRenderer implements Renderer {
     }
 
     /** What stands on one page. */
-    private static final class Page {
+    private static final class PageWriter {
         private final Report report;
         private final HtmlWriter out;
         private final FootnoteIndex footnotes = new FootnoteIndex();
@@ -62,7 +62,7 @@ public final class HtmlRenderer implements Renderer {
         private final HtmlBlocks blocks;
         private boolean leadHasTools;
 
-        Page(Report report, HtmlWriter out) {
+        PageWriter(Report report, HtmlWriter out) {
             this.report = report;
             this.out = out;
             collectIds(report.sections());
@@ -78,7 +78,7 @@ public final class HtmlRenderer implements Renderer {
 
         void write() {
             List<Section> sections = report.sections();
-            boolean card = !sections.isEmpty() && sections.get(0).blocks().stream().anyMatch(Page::isSettings);
+            boolean card = !sections.isEmpty() && sections.get(0).blocks().stream().anyMatch(PageWriter::isSettings);
             out.open("div", card ? "sheet with-card" : "sheet").line();
             if (card) {
                 out.open("div", "card").line();

@@ -1,9 +1,9 @@
 package courseworthy.render.pdf;
 
-import courseworthy.render.pdf.Row.Mark;
-import courseworthy.render.pdf.Row.Piece;
-import courseworthy.render.pdf.Row.Run;
-import courseworthy.render.pdf.Rows.Type;
+import courseworthy.render.pdf.PdfRow.RowMark;
+import courseworthy.render.pdf.PdfRow.RowPiece;
+import courseworthy.render.pdf.PdfRow.GlyphRun;
+import courseworthy.render.pdf.Rows.TypeStyle;
 import courseworthy.report.Block;
 import courseworthy.report.BlockVisitor;
 import courseworthy.report.Callout;
@@ -31,22 +31,22 @@ final class BlockRows implements BlockVisitor {
     private static final int DEEPEST_HEADING = 6;
 
     private final Rows rows;
-    private Tag parent;
+    private StructureTag parent;
     /** How far in from the column's left edge. */
     private double indent;
 
-    private BlockRows(Rows rows, Tag parent) {
+    private BlockRows(Rows rows, StructureTag parent) {
         this.rows = rows;
         this.parent = parent;
     }
 
     /** Adds a section at the end of rows and as the last part of an element. */
-    static void section(Section section, int level, Tag parent, Rows rows) {
+    static void section(Section section, int level, StructureTag parent, Rows rows) {
         new BlockRows(rows, parent).section(section, level);
     }
 
     private void section(Section section, int level) {
-        Tag outer = parent;
+        StructureTag outer = parent;
         parent = outer.add("Sect");
         heading(section, level);
         section.blocks().forEach(block -> block.accept(this));
@@ -55,14 +55,14 @@ final class BlockRows implements BlockVisitor {
     }
 
     private void heading(Section section, int level) {
-        Tag tag = parent.add("H" + Math.min(level, DEEPEST_HEADING));
+        StructureTag tag = parent.add("H" + Math.min(level, DEEPEST_HEADING));
         RichText words = section.aside().isEmpty() ? section.heading() : section.heading().text(", ").append(section.aside());
-        Type type = level <= 2 ? Type.HEADING : Type.SUBHEADING;
-        List<Row> lines = rows.lines(tag, words, type, 0);
+        TypeStyle type = level <= 2 ? TypeStyle.HEADING : TypeStyle.SUBHEADING;
+        List<PdfRow> lines = rows.lines(tag, words, type, 0);
         if (level <= 2 && !lines.isEmpty()) {
             double drop = rows.size() * 0.35;
-            Row first = lines.get(0);
-            lines.set(0, new Row(0, first.height() + drop, first.ascent() + drop, first.keep(), first.pieces(), List.of(new Mark(null, 0, 0, rows.width(), THICK, 0))));
+            PdfRow first = lines.get(0);
+            lines.set(0, new PdfRow(0, first.height() + drop, first.ascent() + drop, first.keep(), first.pieces(), List.of(new RowMark(null, 0, 0, rows.width(), THICK, 0))));
         }
         add(rows.size() * (level <= 2 ? 1.1 : 0.5), lines);
         if (!lines.isEmpty()) {
@@ -70,7 +70,7 @@ final class BlockRows implements BlockVisitor {
         }
     }
 
-    private void add(double gap, List<Row> lines) {
+    private void add(double gap, List<PdfRow> lines) {
         rows.add(Rows.above(gap, lines));
     }
 
@@ -80,26 +80,26 @@ final class BlockRows implements BlockVisitor {
 
     @Override
     public void paragraph(Paragraph paragraph) {
-        Type type = paragraph.role() == Paragraph.Role.REMARK ? Type.SMALL : Type.BODY;
+        TypeStyle type = paragraph.role() == Paragraph.Role.REMARK ? TypeStyle.SMALL : TypeStyle.BODY;
         add(gap(), rows.lines(parent.add("P"), paragraph.text(), type, indent));
     }
 
     @Override
     public void definitions(DefinitionList list) {
         if (!list.title().isEmpty()) {
-            add(gap(), rows.lines(parent.add("P"), list.title(), Type.STRONG, indent));
+            add(gap(), rows.lines(parent.add("P"), list.title(), TypeStyle.STRONG, indent));
             rows.keepLast();
         }
-        Tag whole = parent.add("L");
-        Type type = list.settings() ? Type.VALUE : Type.BODY;
+        StructureTag whole = parent.add("L");
+        TypeStyle type = list.settings() ? TypeStyle.VALUE : TypeStyle.BODY;
         double labels = labels(list);
         for (Definition each : list.rows()) {
-            Tag item = whole.add("LI");
-            List<Row> label = rows.lines(item.add("Lbl"), each.label(), Type.BODY, indent);
-            Tag body = item.add("LBody");
+            StructureTag item = whole.add("LI");
+            List<PdfRow> label = rows.lines(item.add("Lbl"), each.label(), TypeStyle.BODY, indent);
+            StructureTag body = item.add("LBody");
             RichText value = each.remark().isEmpty() ? each.value() : each.value().text("  ").append(each.remark());
-            List<Row> values = new ArrayList<>(rows.lines(body.add("P"), value, type, indent + labels));
-            each.details().forEach(line -> values.addAll(rows.lines(body.add("P"), line, Type.SMALL, indent + labels)));
+            List<PdfRow> values = new ArrayList<>(rows.lines(body.add("P"), value, type, indent + labels));
+            each.details().forEach(line -> values.addAll(rows.lines(body.add("P"), line, TypeStyle.SMALL, indent + labels)));
             add(gap(), rows.beside(label, values));
         }
     }
@@ -107,7 +107,7 @@ final class BlockRows implements BlockVisitor {
     private double labels(DefinitionList list) {
         double widest = 0;
         for (Definition each : list.rows()) {
-            widest = Math.max(widest, TextLines.natural(each.label(), rows.faces(), rows.size(), false));
+            widest = Math.max(widest, PdfTextLines.natural(each.label(), rows.faces(), rows.size(), false));
         }
         return Math.min(widest, rows.width() * 0.35) + rows.size() * 0.8;
     }
@@ -115,7 +115,7 @@ final class BlockRows implements BlockVisitor {
     @Override
     public void table(Table table) {
         if (!table.caption().isEmpty()) {
-            add(gap(), rows.lines(parent.add("P"), table.caption(), Type.STRONG, indent));
+            add(gap(), rows.lines(parent.add("P"), table.caption(), TypeStyle.STRONG, indent));
             rows.keepLast();
         }
         new TableRows(table, rows, indent).addTo(parent);
@@ -123,16 +123,16 @@ final class BlockRows implements BlockVisitor {
 
     @Override
     public void items(ItemList list) {
-        Tag whole = parent.add("L");
-        Tag outer = parent;
+        StructureTag whole = parent.add("L");
+        StructureTag outer = parent;
         double step = rows.size() * (list.numbered() ? 1.8 : 1.1);
         int number = 0;
         for (ItemList.Item each : list.items()) {
             number++;
-            Tag item = whole.add("LI");
-            List<Row> label = rows.lines(item.add("Lbl"), RichText.of(list.numbered() ? number + "." : BULLET), Type.BODY, indent);
+            StructureTag item = whole.add("LI");
+            List<PdfRow> label = rows.lines(item.add("Lbl"), RichText.of(list.numbered() ? number + "." : BULLET), TypeStyle.BODY, indent);
             parent = item.add("LBody");
-            add(gap(), rows.beside(label, rows.lines(parent.add("P"), each.text(), Type.BODY, indent + step)));
+            add(gap(), rows.beside(label, rows.lines(parent.add("P"), each.text(), TypeStyle.BODY, indent + step)));
             indent += step;
             each.below().forEach(block -> block.accept(this));
             indent -= step;
@@ -142,34 +142,34 @@ final class BlockRows implements BlockVisitor {
 
     @Override
     public void checkboxes(CheckboxList list) {
-        Tag whole = parent.add("L");
+        StructureTag whole = parent.add("L");
         for (CheckboxList.Entry each : list.entries()) {
             add(gap() * 1.2, checkbox(each, whole.add("LI")));
         }
     }
 
     /** The box, heavier where safety depends on it; what to do; in bold what is found when it is done. */
-    private List<Row> checkbox(CheckboxList.Entry entry, Tag item) {
-        Tag label = item.add("Lbl").spoken(entry.critical() ? "To do, safety-critical" : "To do");
-        Tag body = item.add("LBody");
+    private List<PdfRow> checkbox(CheckboxList.Entry entry, StructureTag item) {
+        StructureTag label = item.add("Lbl").spoken(entry.critical() ? "To do, safety-critical" : "To do");
+        StructureTag body = item.add("LBody");
         double in = indent + BOX + rows.size() * 1.1;
-        List<Row> out = new ArrayList<>(rows.lines(body.add("P"), entry.what(), Type.BODY, in));
+        List<PdfRow> out = new ArrayList<>(rows.lines(body.add("P"), entry.what(), TypeStyle.BODY, in));
         if (!entry.doneWhen().isEmpty()) {
-            out.addAll(rows.lines(body.add("P"), entry.doneWhen(), Type.STRONG, in));
+            out.addAll(rows.lines(body.add("P"), entry.doneWhen(), TypeStyle.STRONG, in));
         }
         if (!entry.why().isEmpty()) {
-            out.addAll(rows.lines(body.add("P"), entry.why(), Type.SMALL, in));
+            out.addAll(rows.lines(body.add("P"), entry.why(), TypeStyle.SMALL, in));
         }
         if (out.isEmpty()) {
-            out.add(new Row(0, BOX, BOX, false, List.of(), List.of()));
+            out.add(new PdfRow(0, BOX, BOX, false, List.of(), List.of()));
         }
         double line = entry.critical() ? THICK : THIN;
-        List<Piece> pieces = new ArrayList<>(out.get(0).pieces());
+        List<RowPiece> pieces = new ArrayList<>(out.get(0).pieces());
         if (entry.critical()) {
-            pieces.add(0, new Piece(label, indent + BOX + rows.size() * 0.5, List.of(new Run(Face.BOLD, rows.size(), 0, "!"))));
+            pieces.add(0, new RowPiece(label, indent + BOX + rows.size() * 0.5, List.of(new GlyphRun(Face.BOLD, rows.size(), 0, "!"))));
         }
-        out.set(0, out.get(0).with(pieces, List.of(new Mark(label, indent + line / 2, line / 2, BOX - line, BOX - line, line))));
-        double height = out.stream().mapToDouble(Row::height).sum();
+        out.set(0, out.get(0).with(pieces, List.of(new RowMark(label, indent + line / 2, line / 2, BOX - line, BOX - line, line))));
+        double height = out.stream().mapToDouble(PdfRow::height).sum();
         out.set(out.size() - 1, out.get(out.size() - 1).taller(Math.max(0, BOX + 1 - height)));
         return Rows.together(out);
     }
@@ -178,11 +178,11 @@ final class BlockRows implements BlockVisitor {
     @Override
     public void callout(Callout callout) {
         double in = indent + rows.size() * 0.8;
-        List<Row> lines = new ArrayList<>();
+        List<PdfRow> lines = new ArrayList<>();
         RichText words = RichText.ofStrong(callout.kind().word() + ": ").append(callout.text());
         double thickness = callout.kind() == Callout.Kind.CAUTION ? THICK * 1.5 : THIN;
-        for (Row row : rows.lines(parent.add("P"), words, Type.BODY, in)) {
-            lines.add(row.with(row.pieces(), List.of(new Mark(null, indent, 0, thickness, row.height(), 0))));
+        for (PdfRow row : rows.lines(parent.add("P"), words, TypeStyle.BODY, in)) {
+            lines.add(row.with(row.pieces(), List.of(new RowMark(null, indent, 0, thickness, row.height(), 0))));
         }
         add(gap() * 1.5, lines);
     }
@@ -195,6 +195,6 @@ final class BlockRows implements BlockVisitor {
 
     @Override
     public void listing(Listing listing) {
-        listing.lines().forEach(line -> add(0, rows.lines(parent.add("P"), RichText.ofQuoted(line), Type.SMALL, indent)));
+        listing.lines().forEach(line -> add(0, rows.lines(parent.add("P"), RichText.ofQuoted(line), TypeStyle.SMALL, indent)));
     }
 }

@@ -1,8 +1,8 @@
 package courseworthy.render.pdf;
 
-import courseworthy.render.pdf.ColumnFiller.Column;
-import courseworthy.render.pdf.ColumnFiller.Placed;
-import courseworthy.render.pdf.Row.Mark;
+import courseworthy.render.pdf.ColumnFiller.PageColumn;
+import courseworthy.render.pdf.ColumnFiller.PlacedRow;
+import courseworthy.render.pdf.PdfRow.RowMark;
 import courseworthy.report.RichText;
 import courseworthy.report.Section;
 import java.util.ArrayList;
@@ -32,17 +32,17 @@ final class CardLayout {
     }
 
     /** @param at where there is room for it, from its upper left corner; its height is that of the room */
-    static List<Placed> placed(Section card, Column at, double width, Tag root, Faces faces) {
-        Tag tag = root.add("Sect");
-        List<Placed> out = new ArrayList<>();
+    static List<PlacedRow> placed(Section card, PageColumn at, double width, StructureTag root, Faces faces) {
+        StructureTag tag = root.add("Sect");
+        List<PlacedRow> out = new ArrayList<>();
         Rows heading = new Rows(faces, 7, width);
-        heading.add(heading.lines(tag.add("H2"), HEADING, Rows.Type.BODY, 0));
-        heading.all().forEach(row -> out.add(new Placed(row, at.page(), at.x(), at.top())));
+        heading.add(heading.lines(tag.add("H2"), HEADING, Rows.TypeStyle.BODY, 0));
+        heading.all().forEach(row -> out.add(new PlacedRow(row, at.page(), at.x(), at.top())));
         double left = at.x() + (width - WIDTH) / 2;
         double top = at.top() + room() - HEIGHT - MARK_GAP - MARK_LENGTH;
         marks(out, at.page(), left, top);
         double bottom = top + HEIGHT - MARGIN;
-        for (Placed each : fitted(card, new Column(at.page(), left + MARGIN, top + MARGIN, Double.MAX_VALUE), tag, faces)) {
+        for (PlacedRow each : fitted(card, new PageColumn(at.page(), left + MARGIN, top + MARGIN, Double.MAX_VALUE), tag, faces)) {
             if (each.top() + each.row().height() <= bottom) {
                 out.add(each);
             }
@@ -51,13 +51,13 @@ final class CardLayout {
     }
 
     /** In the largest type in which it fits. */
-    private static List<Placed> fitted(Section card, Column at, Tag parent, Faces faces) {
+    private static List<PlacedRow> fitted(Section card, PageColumn at, StructureTag parent, Faces faces) {
         int kids = parent.kids().size();
         for (double size = LARGEST; ; size -= STEP) {
             Rows rows = new Rows(faces, size, WIDTH - 2 * MARGIN);
             BlockRows.section(card, 3, parent, rows);
-            List<Placed> out = ColumnFiller.fill(rows.all(), column -> at);
-            Placed last = out.get(out.size() - 1);
+            List<PlacedRow> out = ColumnFiller.fill(rows.all(), column -> at);
+            PlacedRow last = out.get(out.size() - 1);
             if (size <= SMALLEST || last.top() + last.row().height() <= at.top() + HEIGHT - 2 * MARGIN) {
                 return out;
             }
@@ -65,14 +65,14 @@ final class CardLayout {
         }
     }
 
-    private static void marks(List<Placed> out, int page, double left, double top) {
+    private static void marks(List<PlacedRow> out, int page, double left, double top) {
         for (double x : new double[] {left, left + WIDTH}) {
             for (double y : new double[] {top, top + HEIGHT}) {
                 double across = x == left ? x - MARK_GAP - MARK_LENGTH : x + MARK_GAP;
                 double down = y == top ? y - MARK_GAP - MARK_LENGTH : y + MARK_GAP;
-                Mark level = new Mark(null, across - x, -MARK_LINE / 2, MARK_LENGTH, MARK_LINE, 0);
-                Mark upright = new Mark(null, -MARK_LINE / 2, down - y, MARK_LINE, MARK_LENGTH, 0);
-                out.add(new Placed(new Row(0, 0, 0, false, List.of(), List.of(level, upright)), page, x, y));
+                RowMark level = new RowMark(null, across - x, -MARK_LINE / 2, MARK_LENGTH, MARK_LINE, 0);
+                RowMark upright = new RowMark(null, -MARK_LINE / 2, down - y, MARK_LINE, MARK_LENGTH, 0);
+                out.add(new PlacedRow(new PdfRow(0, 0, 0, false, List.of(), List.of(level, upright)), page, x, y));
             }
         }
     }

@@ -7,25 +7,25 @@ import java.util.function.IntFunction;
 /** Puts rows into columns, one after another: rows that belong together go to the next column together. */
 final class ColumnFiller {
 
-    private final IntFunction<Column> columns;
-    private final List<Placed> placed = new ArrayList<>();
+    private final IntFunction<PageColumn> columns;
+    private final List<PlacedRow> placed = new ArrayList<>();
     private int at;
     private double used;
 
-    private ColumnFiller(IntFunction<Column> columns) {
+    private ColumnFiller(IntFunction<PageColumn> columns) {
         this.columns = columns;
     }
 
     /** A column of a page: its upper left corner, from the upper left corner of the page, and how much it holds, in points. */
-    record Column(int page, double x, double top, double height) {
+    record PageColumn(int page, double x, double top, double height) {
     }
 
     /** A row in its place: its upper left corner, from the upper left corner of the page. */
-    record Placed(Row row, int page, double x, double top) {
+    record PlacedRow(PdfRow row, int page, double x, double top) {
     }
 
     /** @param columns each column by its number, as many as may be needed */
-    static List<Placed> fill(List<Row> rows, IntFunction<Column> columns) {
+    static List<PlacedRow> fill(List<PdfRow> rows, IntFunction<PageColumn> columns) {
         ColumnFiller filler = new ColumnFiller(columns);
         int from = 0;
         while (from < rows.size()) {
@@ -39,19 +39,19 @@ final class ColumnFiller {
         return filler.placed;
     }
 
-    private void add(List<Row> group) {
+    private void add(List<PdfRow> group) {
         double height = height(group);
         double room = columns.apply(at).height();
         if (used > 0 && used + group.get(0).gap() + height > room) {
             next();
         }
-        for (Row row : group) {
+        for (PdfRow row : group) {
             if (used > 0 && used + row.gap() + row.height() > columns.apply(at).height()) {
                 next();
             }
-            Column column = columns.apply(at);
+            PageColumn column = columns.apply(at);
             used += used > 0 ? row.gap() : 0;
-            placed.add(new Placed(row, column.page(), column.x(), column.top() + used));
+            placed.add(new PlacedRow(row, column.page(), column.x(), column.top() + used));
             used += row.height();
         }
     }
@@ -62,9 +62,9 @@ final class ColumnFiller {
     }
 
     /** What rows take of a column that begins with them. */
-    static double height(List<Row> group) {
+    static double height(List<PdfRow> group) {
         double out = group.isEmpty() ? 0 : -group.get(0).gap();
-        for (Row row : group) {
+        for (PdfRow row : group) {
             out += row.gap() + row.height();
         }
         return out;

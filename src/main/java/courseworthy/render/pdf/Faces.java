@@ -23,7 +23,7 @@ final class Faces {
     private static final int STAND_IN = '\u25a1';
     private static final int PLAIN_STAND_IN = '?';
 
-    private final Map<Face, Loaded> loaded = new EnumMap<>(Face.class);
+    private final Map<Face, LoadedFace> loaded = new EnumMap<>(Face.class);
     private boolean lacking;
 
     Faces(PDDocument document) throws IOException {
@@ -34,7 +34,7 @@ final class Faces {
                 }
                 TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
                 font.setEnableGsub(false);
-                loaded.put(face, new Loaded(font, font.getUnicodeCmapLookup(), PDType0Font.load(document, font, true), font.getUnitsPerEm()));
+                loaded.put(face, new LoadedFace(font, font.getUnicodeCmapLookup(), PDType0Font.load(document, font, true), font.getUnitsPerEm()));
             }
         }
     }
@@ -50,7 +50,7 @@ final class Faces {
 
     /** Points from the beginning of a text to its end; the text is one of {@link #shown}. */
     double width(String text, Face face, double size) {
-        Loaded in = loaded.get(face);
+        LoadedFace in = loaded.get(face);
         try {
             double out = 0;
             for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
@@ -97,6 +97,6 @@ final class Faces {
         return Character.isISOControl(c) || TextSanitiser.reorders(c);
     }
 
-    private record Loaded(TrueTypeFont font, CmapLookup glyphs, PDFont embedded, int unitsPerEm) {
+    private record LoadedFace(TrueTypeFont font, CmapLookup glyphs, PDFont embedded, int unitsPerEm) {
     }
 }

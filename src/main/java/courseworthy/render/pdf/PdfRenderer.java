@@ -1,8 +1,8 @@
 package courseworthy.render.pdf;
 
-import courseworthy.render.pdf.ColumnFiller.Column;
-import courseworthy.render.pdf.ColumnFiller.Placed;
-import courseworthy.render.pdf.Row.Piece;
+import courseworthy.render.pdf.ColumnFiller.PageColumn;
+import courseworthy.render.pdf.ColumnFiller.PlacedRow;
+import courseworthy.render.pdf.PdfRow.RowPiece;
 import courseworthy.report.PrintedReport;
 import courseworthy.report.RichText;
 import courseworthy.text.Sha256;
@@ -38,8 +38,8 @@ public final class PdfRenderer {
             document.setDocumentId(new BigInteger(digest).longValue());
             Faces faces = new Faces(document);
             PageLayout layout = new PageLayout(report, faces, paper);
-            PageLayout.Result laid = layout.made();
-            List<Placed> feet = new ArrayList<>();
+            PageLayout.LaidOutPages laid = layout.made();
+            List<PlacedRow> feet = new ArrayList<>();
             for (int page = 0; page < laid.pages(); page++) {
                 feet.addAll(foot(report, hex(digest), layout.foot(page), laid.pages(), faces, paper));
             }
@@ -54,18 +54,18 @@ public final class PdfRenderer {
     }
 
     /** Who and when on the left, as much as there is room for; on the right what it was made from, and which side it is. */
-    private static List<Placed> foot(PrintedReport report, String digest, Column at, int pages, Faces faces, PaperSize paper) {
+    private static List<PlacedRow> foot(PrintedReport report, String digest, PageColumn at, int pages, Faces faces, PaperSize paper) {
         double width = paper.width() - 2 * at.x();
         String right = "made from sha256 " + digest + (pages > 1 ? ", side " + (at.page() + 1) + " of " + pages : "");
         double wide = faces.width(right, Face.REGULAR, FOOT_SIZE);
-        List<List<Row.Run>> left = TextLines.of(report.foot(), faces, FOOT_SIZE, width - wide - 2 * FOOT_SIZE, false);
-        List<Piece> pieces = new ArrayList<>();
+        List<List<PdfRow.GlyphRun>> left = PdfTextLines.of(report.foot(), faces, FOOT_SIZE, width - wide - 2 * FOOT_SIZE, false);
+        List<RowPiece> pieces = new ArrayList<>();
         if (!left.isEmpty()) {
-            pieces.add(new Piece(null, 0, left.get(0)));
+            pieces.add(new RowPiece(null, 0, left.get(0)));
         }
-        pieces.add(new Piece(null, width - wide, List.of(new Row.Run(Face.REGULAR, FOOT_SIZE, 0, right))));
-        Row row = new Row(0, FOOT_SIZE * 2, FOOT_SIZE * 1.5, false, pieces, List.of(new Row.Mark(null, 0, 0, width, 0.5, 0)));
-        return List.of(new Placed(row, at.page(), at.x(), at.top()));
+        pieces.add(new RowPiece(null, width - wide, List.of(new PdfRow.GlyphRun(Face.REGULAR, FOOT_SIZE, 0, right))));
+        PdfRow row = new PdfRow(0, FOOT_SIZE * 2, FOOT_SIZE * 1.5, false, pieces, List.of(new PdfRow.RowMark(null, 0, 0, width, 0.5, 0)));
+        return List.of(new PlacedRow(row, at.page(), at.x(), at.top()));
     }
 
     private static String hex(byte[] digest) {

@@ -1,8 +1,8 @@
 package courseworthy.render.pdf;
 
-import courseworthy.render.pdf.Row.Mark;
-import courseworthy.render.pdf.Row.Piece;
-import courseworthy.render.pdf.Row.Run;
+import courseworthy.render.pdf.PdfRow.RowMark;
+import courseworthy.render.pdf.PdfRow.RowPiece;
+import courseworthy.render.pdf.PdfRow.GlyphRun;
 import courseworthy.report.RichText;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ final class Rows {
     private final Faces faces;
     private final double size;
     private final double width;
-    private final List<Row> rows = new ArrayList<>();
+    private final List<PdfRow> rows = new ArrayList<>();
 
     /** @param size of the text, in points; all else follows from it */
     Rows(Faces faces, double size, double width) {
@@ -26,7 +26,7 @@ final class Rows {
         this.width = width;
     }
 
-    List<Row> all() {
+    List<PdfRow> all() {
         return rows;
     }
 
@@ -42,7 +42,7 @@ final class Rows {
         return width;
     }
 
-    void add(List<Row> more) {
+    void add(List<PdfRow> more) {
         rows.addAll(more);
     }
 
@@ -52,19 +52,19 @@ final class Rows {
     }
 
     /** Text as rows of their own, which are not added yet. */
-    List<Row> lines(Tag tag, RichText text, Type type, double x) {
-        List<Row> out = new ArrayList<>();
+    List<PdfRow> lines(StructureTag tag, RichText text, TypeStyle type, double x) {
+        List<PdfRow> out = new ArrayList<>();
         double points = size * type.scale();
-        List<List<Run>> lines = TextLines.of(text, faces, points, width - x, type.bold());
-        for (List<Run> line : lines) {
-            out.add(new Row(0, points * LEADING, points * ASCENT, false, List.of(new Piece(tag, x, line)), List.of()));
+        List<List<GlyphRun>> lines = PdfTextLines.of(text, faces, points, width - x, type.bold());
+        for (List<GlyphRun> line : lines) {
+            out.add(new PdfRow(0, points * LEADING, points * ASCENT, false, List.of(new RowPiece(tag, x, line)), List.of()));
         }
         return together(out);
     }
 
     /** Several texts side by side, their lines level with each other; columns by where they begin. */
-    List<Row> beside(List<Row> left, List<Row> right) {
-        List<Row> out = new ArrayList<>();
+    List<PdfRow> beside(List<PdfRow> left, List<PdfRow> right) {
+        List<PdfRow> out = new ArrayList<>();
         for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
             if (i >= left.size()) {
                 out.add(right.get(i));
@@ -77,17 +77,17 @@ final class Rows {
         return together(out);
     }
 
-    private static Row joined(Row one, Row other) {
-        List<Piece> pieces = new ArrayList<>(one.pieces());
+    private static PdfRow joined(PdfRow one, PdfRow other) {
+        List<RowPiece> pieces = new ArrayList<>(one.pieces());
         pieces.addAll(other.pieces());
-        List<Mark> marks = new ArrayList<>(one.marks());
+        List<RowMark> marks = new ArrayList<>(one.marks());
         marks.addAll(other.marks());
-        return new Row(Math.max(one.gap(), other.gap()), Math.max(one.height(), other.height()), Math.max(one.ascent(), other.ascent()), one.keep(), pieces, marks);
+        return new PdfRow(Math.max(one.gap(), other.gap()), Math.max(one.height(), other.height()), Math.max(one.ascent(), other.ascent()), one.keep(), pieces, marks);
     }
 
     /** The same rows, none of them parted from the next. */
-    static List<Row> together(List<Row> rows) {
-        List<Row> out = new ArrayList<>();
+    static List<PdfRow> together(List<PdfRow> rows) {
+        List<PdfRow> out = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             out.add(rows.get(i).kept(i + 1 < rows.size()));
         }
@@ -95,8 +95,8 @@ final class Rows {
     }
 
     /** The same rows with space above the first. */
-    static List<Row> above(double space, List<Row> rows) {
-        List<Row> out = new ArrayList<>(rows);
+    static List<PdfRow> above(double space, List<PdfRow> rows) {
+        List<PdfRow> out = new ArrayList<>(rows);
         if (!out.isEmpty()) {
             out.set(0, out.get(0).above(space));
         }
@@ -104,13 +104,13 @@ final class Rows {
     }
 
     /** A way to set text. */
-    enum Type {
+    enum TypeStyle {
         BODY(1, false), STRONG(1, true), SMALL(0.85, false), HEADING(1.25, true), SUBHEADING(1.05, true), VALUE(1.5, true), TITLE(2, true);
 
         private final double scale;
         private final boolean bold;
 
-        Type(double scale, boolean bold) {
+        TypeStyle(double scale, boolean bold) {
             this.scale = scale;
             this.bold = bold;
         }

@@ -1,8 +1,8 @@
 package courseworthy.render.pdf;
 
-import courseworthy.render.pdf.Row.Mark;
-import courseworthy.render.pdf.Row.Piece;
-import courseworthy.render.pdf.Row.Run;
+import courseworthy.render.pdf.PdfRow.RowMark;
+import courseworthy.render.pdf.PdfRow.RowPiece;
+import courseworthy.render.pdf.PdfRow.GlyphRun;
 import courseworthy.report.RichText;
 import courseworthy.report.Table;
 import courseworthy.report.TableColumn.Alignment;
@@ -28,15 +28,15 @@ final class TableRows {
         widths = widths();
     }
 
-    void addTo(Tag parent) {
-        Tag whole = parent.add("Table");
+    void addTo(StructureTag parent) {
+        StructureTag whole = parent.add("Table");
         List<RichText> headings = table.columns().stream().map(column -> column.heading()).toList();
         if (headings.stream().anyMatch(heading -> !heading.isEmpty())) {
-            List<Row> head = row(headings, whole.add("TR"), true);
+            List<PdfRow> head = row(headings, whole.add("TR"), true);
             if (!head.isEmpty()) {
-                Row last = head.get(head.size() - 1).taller(rows.size() * 0.25);
+                PdfRow last = head.get(head.size() - 1).taller(rows.size() * 0.25);
                 double wide = indent + sum() + between * (widths.length - 1);
-                head.set(head.size() - 1, last.with(last.pieces(), List.of(new Mark(null, indent, last.height() - RULE, wide - indent, RULE, 0))));
+                head.set(head.size() - 1, last.with(last.pieces(), List.of(new RowMark(null, indent, last.height() - RULE, wide - indent, RULE, 0))));
                 rows.add(Rows.above(rows.size() * 0.4, head));
                 rows.keepLast();
             }
@@ -46,27 +46,27 @@ final class TableRows {
         }
     }
 
-    private List<Row> row(List<RichText> cells, Tag row, boolean head) {
-        List<Row> out = new ArrayList<>();
+    private List<PdfRow> row(List<RichText> cells, StructureTag row, boolean head) {
+        List<PdfRow> out = new ArrayList<>();
         double x = indent;
         for (int i = 0; i < cells.size(); i++) {
             boolean key = i < table.keyColumns();
-            Tag cell = head ? row.add("TH").scope("Column") : key ? row.add("TH").scope("Row") : row.add("TD");
+            StructureTag cell = head ? row.add("TH").scope("Column") : key ? row.add("TH").scope("Row") : row.add("TD");
             out = new ArrayList<>(rows.beside(out, cell(cells.get(i), cell, i, x, head)));
             x += widths[i] + between;
         }
         return out;
     }
 
-    private List<Row> cell(RichText text, Tag tag, int column, double x, boolean head) {
-        List<Row> out = new ArrayList<>();
+    private List<PdfRow> cell(RichText text, StructureTag tag, int column, double x, boolean head) {
+        List<PdfRow> out = new ArrayList<>();
         boolean right = table.columns().get(column).alignment() == Alignment.RIGHT;
         double size = rows.size();
-        for (List<Run> line : TextLines.of(text, rows.faces(), size, widths[column], head)) {
-            Run last = line.get(line.size() - 1);
+        for (List<GlyphRun> line : PdfTextLines.of(text, rows.faces(), size, widths[column], head)) {
+            GlyphRun last = line.get(line.size() - 1);
             double wide = last.x() + rows.faces().width(last.text().stripTrailing(), last.face(), size);
             double start = right ? x + Math.max(0, widths[column] - wide) : x;
-            out.add(new Row(0, size * 1.2, size * 0.95, false, List.of(new Piece(tag, start, line)), List.of()));
+            out.add(new PdfRow(0, size * 1.2, size * 0.95, false, List.of(new RowPiece(tag, start, line)), List.of()));
         }
         return out;
     }
@@ -84,9 +84,9 @@ final class TableRows {
         double[] out = new double[count];
         for (int i = 0; i < count; i++) {
             // A hair more than the words take, since sums of widths are not exact.
-            out[i] = TextLines.natural(table.columns().get(i).heading(), rows.faces(), rows.size(), true) + 0.01;
+            out[i] = PdfTextLines.natural(table.columns().get(i).heading(), rows.faces(), rows.size(), true) + 0.01;
             for (List<RichText> cells : table.rows()) {
-                out[i] = Math.max(out[i], TextLines.natural(cells.get(i), rows.faces(), rows.size(), false) + 0.01);
+                out[i] = Math.max(out[i], PdfTextLines.natural(cells.get(i), rows.faces(), rows.size(), false) + 0.01);
             }
         }
         double room = rows.width() - indent - between * (count - 1);

@@ -1,9 +1,9 @@
 package courseworthy.render.pdf;
 
-import courseworthy.render.pdf.ColumnFiller.Placed;
-import courseworthy.render.pdf.Row.Mark;
-import courseworthy.render.pdf.Row.Piece;
-import courseworthy.render.pdf.Row.Run;
+import courseworthy.render.pdf.ColumnFiller.PlacedRow;
+import courseworthy.render.pdf.PdfRow.RowMark;
+import courseworthy.render.pdf.PdfRow.RowPiece;
+import courseworthy.render.pdf.PdfRow.GlyphRun;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -34,7 +34,7 @@ final class TaggedDocument {
     private final PDDocument document;
     private final Faces faces;
     private final PaperSize paper;
-    private final Map<Tag, PDStructureElement> elements = new IdentityHashMap<>();
+    private final Map<StructureTag, PDStructureElement> elements = new IdentityHashMap<>();
     private final PDStructureTreeRoot root = new PDStructureTreeRoot();
     /** The elements of the marked content of each page, in the order of their numbers. */
     private final Map<Integer, PDParentTreeValue> parents = new TreeMap<>();
@@ -46,7 +46,7 @@ final class TaggedDocument {
     }
 
     /** @param feet what stands at the foot of each page: rows of artifacts, placed */
-    void write(List<Placed> rows, Tag structure, int pages, List<Placed> feet) throws IOException {
+    void write(List<PlacedRow> rows, StructureTag structure, int pages, List<PlacedRow> feet) throws IOException {
         document.getDocumentCatalog().setStructureTreeRoot(root);
         element(structure, root);
         for (int number = 0; number < pages; number++) {
@@ -55,7 +55,7 @@ final class TaggedDocument {
             page.setStructParents(number);
             int wanted = number;
             try (PDPageContentStream out = new PDPageContentStream(document, page)) {
-                new Page(page, out).write(rows.stream().filter(row -> row.page() == wanted).toList(), feet.stream().filter(row -> row.page() == wanted).toList());
+                new TaggedPage(page, out).write(rows.stream().filter(row -> row.page() == wanted).toList(), feet.stream().filter(row -> row.page() == wanted).toList());
             }
         }
         PDNumberTreeNode tree = new PDNumberTreeNode(PDParentTreeValue.class);
@@ -64,7 +64,7 @@ final class TaggedDocument {
         root.setParentTreeNextKey(pages);
     }
 
-    private void element(Tag tag, PDStructureNode parent) {
+    private void element(StructureTag tag, PDStructureNode parent) {
         PDStructureElement out = new PDStructureElement(tag.role(), parent);
         if (!tag.spoken().isEmpty()) {
             out.setActualText(tag.spoken());
@@ -85,31 +85,31 @@ final class TaggedDocument {
     }
 
     /** The content of one page. */
-    private final class Page {
+    private final class TaggedPage {
         private final PDPage page;
         private final PDPageContentStream out;
         private final COSArray marked = new COSArray();
 
-        Page(PDPage page, PDPageContentStream out) {
+        TaggedPage(PDPage page, PDPageContentStream out) {
             this.page = page;
             this.out = out;
         }
 
-        void write(List<Placed> rows, List<Placed> feet) throws IOException {
-            for (Placed each : rows) {
+        void write(List<PlacedRow> rows, List<PlacedRow> feet) throws IOException {
+            for (PlacedRow each : rows) {
                 row(each, false);
             }
-            for (Placed each : feet) {
+            for (PlacedRow each : feet) {
                 row(each, true);
             }
             parents.put(page.getStructParents(), new PDParentTreeValue(marked));
         }
 
-        private void row(Placed placed, boolean artifact) throws IOException {
-            List<Tag> drawn = new ArrayList<>();
-            for (Piece piece : placed.row().pieces()) {
+        private void row(PlacedRow placed, boolean artifact) throws IOException {
+            List<StructureTag> drawn = new ArrayList<>();
+            for (RowPiece piece : placed.row().pieces()) {
                 begin(artifact ? null : piece.tag());
-                for (Mark mark : placed.row().marks()) {
+                for (RowMark mark : placed.row().marks()) {
                     if (mark.tag() == piece.tag() && mark.tag() != null) {
                         mark(placed, mark);
                         drawn.add(mark.tag());
@@ -118,7 +118,7 @@ final class TaggedDocument {
                 text(placed, piece);
                 out.endMarkedContent();
             }
-            for (Mark mark : placed.row().marks()) {
+            for (RowMark mark : placed.row().marks()) {
                 if (mark.tag() == null || !drawn.contains(mark.tag())) {
                     begin(mark.tag());
                     mark(placed, mark);
@@ -127,7 +127,7 @@ final class TaggedDocument {
             }
         }
 
-        private void begin(Tag tag) throws IOException {
+        private void begin(StructureTag tag) throws IOException {
             if (tag == null) {
                 out.beginMarkedContent(COSName.ARTIFACT);
                 return;
@@ -142,13 +142,13 @@ final class TaggedDocument {
             out.beginMarkedContent(COSName.getPDFName(tag.role()), number);
         }
 
-        private void text(Placed placed, Piece piece) throws IOException {
+        private void text(PlacedRow placed, RowPiece piece) throws IOException {
             out.beginText();
             double x = placed.x() + piece.x();
             double y = paper.height() - placed.top() - placed.row().ascent();
             double before = 0;
             out.newLineAtOffset((float) x, (float) y);
-            for (Run run : piece.runs()) {
+            for (GlyphRun run : piece.runs()) {
                 out.setFont(faces.font(run.face()), (float) run.size());
                 out.newLineAtOffset((float) (run.x() - before), 0);
                 out.showText(run.text());
@@ -157,7 +157,7 @@ final class TaggedDocument {
             out.endText();
         }
 
-        private void mark(Placed placed, Mark mark) throws IOException {
+        private void mark(PlacedRow placed, RowMark mark) throws IOException {
             double bottom = paper.height() - placed.top() - mark.y() - mark.height();
             out.addRect((float) (placed.x() + mark.x()), (float) bottom, (float) mark.width(), (float) mark.height());
             if (mark.line() > 0) {

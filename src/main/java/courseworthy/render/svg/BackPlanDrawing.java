@@ -2,9 +2,9 @@ package courseworthy.render.svg;
 
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.BackPlan;
-import courseworthy.report.picture.BackPlan.LastMoment;
-import courseworthy.report.picture.BackPlan.Sitting;
-import courseworthy.report.picture.BackPlan.Wait;
+import courseworthy.report.picture.BackPlan.DeadlineMark;
+import courseworthy.report.picture.BackPlan.SessionBar;
+import courseworthy.report.picture.BackPlan.WaitBar;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
@@ -35,7 +35,7 @@ final class BackPlanDrawing {
         left = canvas.narrow() ? MARGIN : LABELS + MARGIN;
         right = canvas.width() - MARGIN;
         double earliest = DoubleStream.concat(plan.sittings().stream().mapToDouble(BackPlanDrawing::begin),
-                DoubleStream.concat(plan.waits().stream().mapToDouble(Wait::fromSeconds), plan.lastMoments().stream().mapToDouble(LastMoment::atSeconds)))
+                DoubleStream.concat(plan.waits().stream().mapToDouble(WaitBar::fromSeconds), plan.lastMoments().stream().mapToDouble(DeadlineMark::atSeconds)))
                 .min().orElse(-DAY);
         from = Math.min(earliest, -HOUR) * 1.03;
         across = Scale.linear(from, 0, left, right);
@@ -45,7 +45,7 @@ final class BackPlanDrawing {
         new BackPlanDrawing(canvas, plan).draw();
     }
 
-    private static double begin(Sitting sitting) {
+    private static double begin(SessionBar sitting) {
         return sitting.endSeconds() - (sitting.workSeconds() == null ? 0 : sitting.workSeconds());
     }
 
@@ -69,13 +69,13 @@ final class BackPlanDrawing {
 
     private <T> void row(String words, TextStyle style, T what, ObjDoubleConsumer<T> mark) {
         double labelWidth = canvas.narrow() ? canvas.width() : LABELS;
-        List<PictureText> lines = TextLines.of(words, labelWidth, style.bold(), 3);
+        List<PictureText> lines = LabelLines.of(words, labelWidth, style.bold(), 3);
         double middle = y + ROW / 2;
         for (PictureText each : lines) {
             canvas.textOver(style, 0, y + 14, each);
-            y += TextLines.PITCH;
+            y += LabelLines.PITCH;
         }
-        y += ROW - TextLines.PITCH;
+        y += ROW - LabelLines.PITCH;
         if (canvas.narrow()) {
             middle = y + 6;
             y += ROW - 2;
@@ -85,25 +85,25 @@ final class BackPlanDrawing {
         y += 4;
     }
 
-    private static String words(Sitting sitting) {
+    private static String words(SessionBar sitting) {
         String work = sitting.workSeconds() == null ? "" : ", " + DurationText.of(sitting.workSeconds());
         String safety = sitting.critical() == 0 ? "" : ", " + sitting.critical() + " for safety";
         return sitting.label() + ": " + sitting.items() + (sitting.items() == 1 ? " job" : " jobs") + safety + work;
     }
 
     /** A bar as long as the work; where that is not known, one from its end that is open to the left. */
-    private void work(Sitting sitting, double middle) {
+    private void work(SessionBar sitting, double middle) {
         double end = across.at(sitting.endSeconds());
         double begin = Math.min(across.at(begin(sitting)), end - 4);
         canvas.rectangle("solid", begin, middle - 6, end - begin, 12);
     }
 
-    private void waiting(Wait wait, double middle) {
+    private void waiting(WaitBar wait, double middle) {
         double begin = across.at(wait.fromSeconds());
         canvas.shade(begin, middle - 6, Math.max(2, across.at(wait.toSeconds()) - begin), 12);
     }
 
-    private void lastMoment(LastMoment moment, double middle) {
+    private void lastMoment(DeadlineMark moment, double middle) {
         double x = across.at(moment.atSeconds());
         canvas.path("mark limit-mark", "M" + SvgWriter.number(x) + " " + SvgWriter.number(middle - 7) + "v14l-9-7z", middle + 7);
         canvas.line("limit", x, middle - 9, x, middle + 9);

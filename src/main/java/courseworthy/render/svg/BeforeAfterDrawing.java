@@ -2,7 +2,7 @@ package courseworthy.render.svg;
 
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.BeforeAfter;
-import courseworthy.report.picture.BeforeAfter.Row;
+import courseworthy.report.picture.BeforeAfter.PlaceComparison;
 import java.util.List;
 
 /** The parts of a bike in two columns, now and for the day: what changes in bold, with arrows from and to other bikes. */
@@ -42,12 +42,12 @@ final class BeforeAfterDrawing {
         parts.rows().forEach(this::row);
     }
 
-    private void row(Row row) {
+    private void row(PlaceComparison row) {
         TextStyle style = row.changed() ? TextStyle.VALUE : TextStyle.PALE;
         double first = y + 15;
         if (canvas.narrow()) {
             canvas.text(TextStyle.PALE, Anchor.START, 0, first, PictureText.of(row.place()).cut(canvas.width(), false));
-            first += TextLines.PITCH;
+            first += LabelLines.PITCH;
         } else {
             canvas.text(TextStyle.PALE, Anchor.START, 0, first, PictureText.of(row.place()).cut(PLACE, false));
         }
@@ -58,24 +58,24 @@ final class BeforeAfterDrawing {
             before = remark(row.to().isEmpty() ? "" : "\u2192 to " + row.to(), beforeLeft, before);
             after = remark(row.from().isEmpty() ? "" : "\u2190 from " + row.from(), afterLeft, after);
         }
-        y = Math.max(before, after) - TextLines.PITCH + 8;
+        y = Math.max(before, after) - LabelLines.PITCH + 8;
         canvas.line("grid", 0, y, canvas.width(), y);
     }
 
     /** @return where the line after the last one would stand */
     private double part(TextStyle style, String part, double left, double first) {
-        return lines(style, TextLines.of(part.isEmpty() ? NOTHING : part, column, style.bold(), MOST_LINES), left, first);
+        return lines(style, LabelLines.of(part.isEmpty() ? NOTHING : part, column, style.bold(), MOST_LINES), left, first);
     }
 
     private double remark(String words, double left, double first) {
-        return words.isEmpty() ? first : lines(TextStyle.PLAIN, TextLines.of(words, column, false, 2), left, first);
+        return words.isEmpty() ? first : lines(TextStyle.PLAIN, LabelLines.of(words, column, false, 2), left, first);
     }
 
     private double lines(TextStyle style, List<PictureText> lines, double left, double first) {
         double at = first;
         for (PictureText each : lines) {
             canvas.text(style, Anchor.START, left, at, each);
-            at += TextLines.PITCH;
+            at += LabelLines.PITCH;
         }
         return at;
     }

@@ -2,7 +2,7 @@ package courseworthy.render.svg;
 
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.LongSection;
-import courseworthy.report.picture.LongSection.Passage;
+import courseworthy.report.picture.LongSection.TimeMark;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,16 +31,16 @@ final class ClockBand {
         }
         ClockBand band = new ClockBand(frame, section, top);
         frame.canvas().text(TextStyle.PALE, Anchor.END, frame.left() - 6, top + 18, section.startOfDay() == null ? "Time" : "Clock");
-        List<Passage> shown = band.byImportance().stream().filter(band::time).toList();
+        List<TimeMark> shown = band.byImportance().stream().filter(band::time).toList();
         shown.forEach(band::range);
         frame.canvas().path("divide", band.ticks.toString(), top + 6);
         return top + HEIGHT;
     }
 
     /** Start and end of the lap, marks, tops and feet of climbs, then the others. */
-    private Set<Passage> byImportance() {
-        List<Passage> all = section.passages();
-        Set<Passage> out = new LinkedHashSet<>();
+    private Set<TimeMark> byImportance() {
+        List<TimeMark> all = section.passages();
+        Set<TimeMark> out = new LinkedHashSet<>();
         out.add(all.get(0));
         out.add(all.get(all.size() - 1));
         section.marks().forEach(each -> out.add(nearest(each.atMetres())));
@@ -54,9 +54,9 @@ final class ClockBand {
         return out;
     }
 
-    private Passage nearest(double metres) {
-        Passage nearest = section.passages().get(0);
-        for (Passage each : section.passages()) {
+    private TimeMark nearest(double metres) {
+        TimeMark nearest = section.passages().get(0);
+        for (TimeMark each : section.passages()) {
             if (Math.abs(each.atMetres() - metres) < Math.abs(nearest.atMetres() - metres)) {
                 nearest = each;
             }
@@ -64,7 +64,7 @@ final class ClockBand {
         return nearest;
     }
 
-    private boolean time(Passage passage) {
+    private boolean time(TimeMark passage) {
         double x = frame.at(passage.atMetres());
         String words = text(passage.afterSeconds().mid());
         boolean written = frame.canvas().labelInside(TextStyle.VALUE, Math.max(x, frame.left() + PictureText.of(words).width(true) / 2), top + 18, words);
@@ -74,7 +74,7 @@ final class ClockBand {
         return written;
     }
 
-    private void range(Passage passage) {
+    private void range(TimeMark passage) {
         String from = text(passage.afterSeconds().low());
         String to = text(passage.afterSeconds().high());
         if (!from.equals(to)) {

@@ -2,8 +2,8 @@ package courseworthy.render.svg;
 
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.DayStrip;
-import courseworthy.report.picture.DayStrip.Hour;
-import courseworthy.report.picture.DayStrip.LightSpan;
+import courseworthy.report.picture.DayStrip.HourColumn;
+import courseworthy.report.picture.DayStrip.LightSection;
 
 /** The day hour by hour, downward: a row an hour with clock, light, temperature, what to drink and to eat. */
 final class DayRowsDrawing {
@@ -26,7 +26,7 @@ final class DayRowsDrawing {
     private DayRowsDrawing(SvgCanvas canvas, DayStrip strip) {
         this.canvas = canvas;
         this.strip = strip;
-        row = ROW + (DayStripDrawing.has(strip, Hour::weather) ? SECOND : 0);
+        row = ROW + (DayStripDrawing.has(strip, HourColumn::weather) ? SECOND : 0);
     }
 
     static void draw(SvgCanvas canvas, DayStrip strip) {
@@ -40,7 +40,7 @@ final class DayRowsDrawing {
         heading(Anchor.END, DRINK_RIGHT, PictureText.heading("Drink, ", "L"));
         heading(Anchor.END, EAT_RIGHT, "Eat, g");
         double y = TOP;
-        for (Hour each : strip.hours()) {
+        for (HourColumn each : strip.hours()) {
             row(each, y);
             y += row;
         }
@@ -61,7 +61,7 @@ final class DayRowsDrawing {
         canvas.text(TextStyle.PALE, anchor, x, 13, words);
     }
 
-    private void row(Hour hour, double top) {
+    private void row(HourColumn hour, double top) {
         canvas.line("grid", 0, top, width(), top);
         double y = top + 15;
         canvas.text(TextStyle.PLAIN, Anchor.START, 0, y, MomentText.of(strip.startOfDay(), hour.fromSeconds()));
@@ -82,7 +82,7 @@ final class DayRowsDrawing {
     }
 
     /** {@code 18 km/h SW, 1.2 mm}. */
-    private static String weather(Hour hour) {
+    private static String weather(HourColumn hour) {
         StringBuilder out = new StringBuilder();
         if (hour.windKilometresPerHour() != null) {
             out.append(NumberText.fixed(hour.windKilometresPerHour(), 0)).append(" km/h").append(hour.weather().windFrom().isEmpty() ? "" : " ")
@@ -101,7 +101,7 @@ final class DayRowsDrawing {
     /** One column of all rows: the light of each moment at its place in its hour. */
     private void light() {
         Scale down = Scale.linear(0, strip.hours().size(), TOP, TOP + strip.hours().size() * row);
-        for (LightSpan each : strip.light()) {
+        for (LightSection each : strip.light()) {
             double top = down.at(rows(each.fromSeconds()));
             double bottom = down.at(rows(each.toSeconds()));
             if (bottom - top > 0.5) {
@@ -116,7 +116,7 @@ final class DayRowsDrawing {
     /** How many rows lie before a moment, with a part of one. */
     private double rows(double seconds) {
         double rows = 0;
-        for (Hour each : strip.hours()) {
+        for (HourColumn each : strip.hours()) {
             rows += Math.max(0, Math.min(1, (seconds - each.fromSeconds()) / (each.toSeconds() - each.fromSeconds())));
         }
         return rows;

@@ -2,9 +2,9 @@ package courseworthy.render.svg;
 
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.DayStrip;
-import courseworthy.report.picture.DayStrip.Hour;
-import courseworthy.report.picture.DayStrip.Light;
-import courseworthy.report.picture.DayStrip.LightSpan;
+import courseworthy.report.picture.DayStrip.HourColumn;
+import courseworthy.report.picture.DayStrip.LightBand;
+import courseworthy.report.picture.DayStrip.LightSection;
 import courseworthy.report.picture.ValueRange;
 import java.util.List;
 
@@ -27,7 +27,7 @@ final class DayStripDrawing {
     private DayStripDrawing(SvgCanvas canvas, DayStrip strip) {
         this.canvas = canvas;
         this.strip = strip;
-        List<Hour> hours = strip.hours();
+        List<HourColumn> hours = strip.hours();
         across = Scale.linear(hours.get(0).fromSeconds(), hours.get(hours.size() - 1).toSeconds(), LEFT, canvas.width() - 22);
     }
 
@@ -42,32 +42,32 @@ final class DayStripDrawing {
     }
 
     /** True where something is known of an hour at all. */
-    static boolean has(DayStrip strip, java.util.function.Function<Hour, ?> figure) {
+    static boolean has(DayStrip strip, java.util.function.Function<HourColumn, ?> figure) {
         return strip.hours().stream().anyMatch(each -> figure.apply(each) != null);
     }
 
     private void draw() {
         double y = clock();
-        if (has(strip, Hour::temperatureCelsius)) {
+        if (has(strip, HourColumn::temperatureCelsius)) {
             y = temperatures(y);
         }
-        if (has(strip, Hour::windKilometresPerHour)) {
+        if (has(strip, HourColumn::windKilometresPerHour)) {
             y = winds(y);
         }
-        if (has(strip, Hour::rainMillimetres)) {
-            y = bars(y, PictureText.of("Rain, mm"), Hour::rainMillimetres, 1, "mm");
+        if (has(strip, HourColumn::rainMillimetres)) {
+            y = bars(y, PictureText.of("Rain, mm"), HourColumn::rainMillimetres, 1, "mm");
         }
         if (strip.hours().stream().anyMatch(each -> each.weather() != null && !each.weather().going().isEmpty())) {
             y = goings(y);
         }
         y = light(y);
-        if (has(strip, Hour::drinkLitres)) {
-            y = bars(y, PictureText.heading("Drink, ", "L"), Hour::drinkLitres, 2, "L");
+        if (has(strip, HourColumn::drinkLitres)) {
+            y = bars(y, PictureText.heading("Drink, ", "L"), HourColumn::drinkLitres, 2, "L");
         }
-        if (has(strip, Hour::carbohydrateGrams)) {
-            y = bars(y, PictureText.of("Eat, g"), Hour::carbohydrateGrams, 0, "g");
+        if (has(strip, HourColumn::carbohydrateGrams)) {
+            y = bars(y, PictureText.of("Eat, g"), HourColumn::carbohydrateGrams, 0, "g");
         }
-        for (Hour each : strip.hours()) {
+        for (HourColumn each : strip.hours()) {
             canvas.line("grid", across.at(each.fromSeconds()), 20, across.at(each.fromSeconds()), y - BETWEEN);
         }
         double end = across.at(strip.hours().get(strip.hours().size() - 1).toSeconds());
@@ -87,7 +87,7 @@ final class DayStripDrawing {
         double end = strip.hours().get(strip.hours().size() - 1).toSeconds();
         canvas.label(TextStyle.PALE, Anchor.MIDDLE, across.at(strip.hours().get(0).fromSeconds()), 12, moment(strip.hours().get(0).fromSeconds()));
         canvas.label(TextStyle.PALE, Anchor.MIDDLE, across.at(end), 12, moment(end));
-        for (Hour each : strip.hours()) {
+        for (HourColumn each : strip.hours()) {
             canvas.label(TextStyle.PALE, Anchor.MIDDLE, across.at(each.fromSeconds()), 12, moment(each.fromSeconds()));
         }
         return 28;
@@ -97,15 +97,15 @@ final class DayStripDrawing {
         return MomentText.of(strip.startOfDay(), seconds);
     }
 
-    private double middle(Hour hour) {
+    private double middle(HourColumn hour) {
         return across.at((hour.fromSeconds() + hour.toSeconds()) / 2);
     }
 
     private double temperatures(double top) {
         name(new PictureText("Air, \u00b0C", "Air, \u00b0F"), top + TEMPERATURES / 2 + 4);
-        List<Hour> known = strip.hours().stream().filter(each -> each.temperatureCelsius() != null).toList();
-        double low = known.stream().mapToDouble(Hour::temperatureCelsius).min().orElse(0);
-        double high = known.stream().mapToDouble(Hour::temperatureCelsius).max().orElse(0);
+        List<HourColumn> known = strip.hours().stream().filter(each -> each.temperatureCelsius() != null).toList();
+        double low = known.stream().mapToDouble(HourColumn::temperatureCelsius).min().orElse(0);
+        double high = known.stream().mapToDouble(HourColumn::temperatureCelsius).max().orElse(0);
         double missing = Math.max(0, 5 - (high - low)) / 2;
         Scale up = Scale.linear(low - missing, high + missing, top + TEMPERATURES - 6, top + 20);
         double[] x = known.stream().mapToDouble(this::middle).toArray();
@@ -120,7 +120,7 @@ final class DayStripDrawing {
 
     private double winds(double top) {
         name(PictureText.heading("Wind, ", "km/h"), top + 12);
-        for (Hour each : strip.hours()) {
+        for (HourColumn each : strip.hours()) {
             if (each.windKilometresPerHour() != null) {
                 canvas.label(TextStyle.VALUE, Anchor.MIDDLE, middle(each), top + 12, PictureText.number(each.windKilometresPerHour(), 0, "km/h", 0));
                 canvas.label(TextStyle.PALE, Anchor.MIDDLE, middle(each), top + 26, each.weather().windFrom());
@@ -133,7 +133,7 @@ final class DayStripDrawing {
     private double goings(double top) {
         name("Going", top + 12);
         String before = "";
-        for (Hour each : strip.hours()) {
+        for (HourColumn each : strip.hours()) {
             String now = each.weather() == null ? "" : each.weather().going();
             if (!now.isEmpty() && !now.equals(before)) {
                 canvas.label(TextStyle.PLAIN, Anchor.START, across.at(each.fromSeconds()) + 4, top + 12, now);
@@ -148,7 +148,7 @@ final class DayStripDrawing {
         if (strip.light().isEmpty()) {
             canvas.text(TextStyle.PALE, Anchor.START, LEFT + 4, top + 14, "not known");
         }
-        for (LightSpan each : strip.light()) {
+        for (LightSection each : strip.light()) {
             double left = across.at(each.fromSeconds());
             double right = across.at(each.toSeconds());
             if (right - left > 0.5) {
@@ -161,7 +161,7 @@ final class DayStripDrawing {
         return top + BAND + BETWEEN;
     }
 
-    static void band(SvgCanvas canvas, Light light, double x, double y, double wide, double high) {
+    static void band(SvgCanvas canvas, LightBand light, double x, double y, double wide, double high) {
         switch (light) {
             case DAY -> canvas.rectangle("edge", x, y, wide, high);
             case TWILIGHT -> canvas.twilight(x, y, wide, high);
@@ -169,7 +169,7 @@ final class DayStripDrawing {
         }
     }
 
-    static String words(Light light) {
+    static String words(LightBand light) {
         return switch (light) {
             case DAY -> "daylight";
             case TWILIGHT -> "twilight";
@@ -177,12 +177,12 @@ final class DayStripDrawing {
         };
     }
 
-    private double bars(double top, PictureText name, java.util.function.Function<Hour, ValueRange> amount, int decimals, String unit) {
+    private double bars(double top, PictureText name, java.util.function.Function<HourColumn, ValueRange> amount, int decimals, String unit) {
         name(name, top + BARS - 2);
         double most = strip.hours().stream().map(amount).filter(java.util.Objects::nonNull).mapToDouble(ValueRange::mid).max().orElse(0);
         double base = top + BARS;
         Scale high = Scale.linear(0, Math.max(most, 1e-9), 0, BARS - 16);
-        for (Hour each : strip.hours()) {
+        for (HourColumn each : strip.hours()) {
             ValueRange value = amount.apply(each);
             if (value != null) {
                 double tall = high.at(value.mid());

@@ -4,7 +4,7 @@ import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.GearLadder;
 import courseworthy.report.picture.GearLadder.Rung;
 import courseworthy.report.picture.GearLadder.SpeedMark;
-import courseworthy.report.picture.GearLadder.SteepPiece;
+import courseworthy.report.picture.GearLadder.SteepMark;
 import java.util.Comparator;
 import java.util.List;
 
@@ -46,7 +46,7 @@ final class GearLadderDrawing {
         left = 8 + ladder.rungs().stream().mapToDouble(each -> PictureText.of(name(each)).width(true)).max().orElse(20);
         right = canvas.width() - (canvas.narrow() ? 52 : 90);
         labelRows = Math.max(1, Math.min(ladder.steep().size(), canvas.narrow() ? MOST_LABEL_ROWS_NARROW : MOST_LABEL_ROWS_WIDE));
-        top = labelRows * TextLines.PITCH + 10;
+        top = labelRows * LabelLines.PITCH + 10;
         double steepest = Math.max(ladder.rungs().stream().mapToDouble(Rung::steepestGradient).max().orElse(0),
                 ladder.steep().stream().mapToDouble(each -> each.gradient().high()).max().orElse(0));
         steepestAxis = Math.max(steepest * 1.15, FLATTEST * 5);
@@ -80,7 +80,7 @@ final class GearLadderDrawing {
             rung(shown.get(i), top + i * ROW);
         }
         canvas.text(TextStyle.PALE, Anchor.END, canvas.width(), top - 10, "in use");
-        ladder.steep().stream().sorted(Comparator.comparingDouble((SteepPiece each) -> each.gradient().mid()).reversed())
+        ladder.steep().stream().sorted(Comparator.comparingDouble((SteepMark each) -> each.gradient().mid()).reversed())
                 .forEach(each -> steep(each, bottom));
         double y = bottom + (canvas.narrow() ? 46 : 36);
         PictureKey key = new PictureKey(canvas, 0, y);
@@ -127,12 +127,12 @@ final class GearLadderDrawing {
     }
 
     /** A line across all gears; where no gear holds it, with the range of its gradient on top. */
-    private void steep(SteepPiece piece, double bottom) {
+    private void steep(SteepMark piece, double bottom) {
         double x = across.at(piece.gradient().mid());
         String words = piece.label() + " " + NumberText.withUnit(NumberText.shortest(piece.gradient().mid() * 100, 1), "%");
         double from = top - 4;
         for (int row = 0; row < labelRows && from == top - 4; row++) {
-            double baseline = top - 10 - row * TextLines.PITCH;
+            double baseline = top - 10 - row * LabelLines.PITCH;
             from = canvas.labelOver(piece.held() ? TextStyle.PLAIN : TextStyle.WARNING, x, baseline, words) ? baseline : from;
         }
         canvas.line(piece.held() ? "demand" : "demand unmet", x, from, x, bottom);

@@ -6,7 +6,7 @@ import courseworthy.report.picture.GroundBand.Basis;
 import courseworthy.report.picture.GroundBand.TechnicalGrade;
 import courseworthy.report.picture.GroundMaterial;
 import courseworthy.report.picture.LongSection;
-import courseworthy.report.picture.LongSection.Effort;
+import courseworthy.report.picture.LongSection.EffortBand;
 import courseworthy.report.picture.LongSection.GearBand;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -197,7 +197,7 @@ final class SectionBands {
     }
 
     private void gears() {
-        boolean oneRing = section.gears().stream().filter(each -> each.effort() == Effort.PEDALLED).map(SectionBands::ring).distinct().count() <= 1;
+        boolean oneRing = section.gears().stream().filter(each -> each.effort() == EffortBand.PEDALLED).map(SectionBands::ring).distinct().count() <= 1;
         double top = band(oneRing ? "Sprocket" : "Gear");
         List<BandPiece<String>> all = new ArrayList<>();
         double least = 0;
@@ -209,7 +209,7 @@ final class SectionBands {
                 case BY_FERRY -> BY_FERRY;
             };
             all.add(new BandPiece<>(each.fromMetres(), each.toMetres(), words, false));
-            least = Math.max(least, each.effort() == Effort.PEDALLED ? PictureText.of(words).width(true) + 6 : 0);
+            least = Math.max(least, each.effort() == EffortBand.PEDALLED ? PictureText.of(words).width(true) + 6 : 0);
         }
         if (all.stream().anyMatch(each -> each.value().isEmpty())) {
             keyWords.add("no " + (oneRing ? "sprocket" : "gear") + ": coasting");

@@ -4,7 +4,7 @@ import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.GroundMaterial;
 import courseworthy.report.picture.TrackPlan;
 import courseworthy.report.picture.TrackPlan.KilometreMark;
-import courseworthy.report.picture.TrackPlan.Leg;
+import courseworthy.report.picture.TrackPlan.TrackLeg;
 import courseworthy.report.picture.TrackPlan.PlanPoint;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -59,7 +59,7 @@ final class TrackDrawing {
 
     private void draw() {
         Set<GroundMaterial> grounds = EnumSet.noneOf(GroundMaterial.class);
-        for (Leg each : plan.legs()) {
+        for (TrackLeg each : plan.legs()) {
             String path = LinePath.of(each.points().stream().mapToDouble(this::x).toArray(), each.points().stream().mapToDouble(this::y).toArray());
             canvas.path("bed", path, bottom);
             canvas.path("track " + HatchPattern.of(each.material()).styleClass(), path, bottom);
@@ -139,7 +139,7 @@ final class TrackDrawing {
     }
 
     private boolean isOffTheLine(TextBox box) {
-        for (Leg leg : plan.legs()) {
+        for (TrackLeg leg : plan.legs()) {
             for (int i = 1; i < leg.points().size(); i++) {
                 if (crosses(leg.points().get(i - 1), leg.points().get(i), box)) {
                     return false;

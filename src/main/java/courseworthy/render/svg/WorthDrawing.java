@@ -3,7 +3,7 @@ package courseworthy.render.svg;
 import courseworthy.render.svg.TextBox.Anchor;
 import courseworthy.report.picture.ValueRange;
 import courseworthy.report.picture.WorthChart;
-import courseworthy.report.picture.WorthChart.Row;
+import courseworthy.report.picture.WorthChart.WorthBar;
 import java.util.List;
 
 /** Time that alternatives save or cost: a dot a row with its range, over a line at zero; at what odds both are equal is written at the row's end. */
@@ -43,7 +43,7 @@ final class WorthDrawing {
         canvas.label(TextStyle.PALE, Anchor.END, zero - 8, 12, "slower");
         canvas.label(TextStyle.PALE, Anchor.START, zero + 8, 12, "faster");
         double y = 20;
-        for (Row each : chart.rows()) {
+        for (WorthBar each : chart.rows()) {
             y = canvas.narrow() ? narrowRow(each, y) : wideRow(each, y);
         }
         canvas.line("axis", left, y, right, y);
@@ -56,33 +56,33 @@ final class WorthDrawing {
         new PictureKey(canvas, 0, y + 40).dot(false, "clear").dot(true, "too close to call");
     }
 
-    private static String alternative(Row row) {
+    private static String alternative(WorthBar row) {
         return row.alternative() + " for " + row.recommended();
     }
 
-    private double wideRow(Row row, double top) {
-        List<PictureText> labels = TextLines.of(alternative(row), LABELS, false, MOST_LINES);
-        List<PictureText> ends = row.breakEven().isEmpty() ? List.of() : TextLines.of(row.breakEven(), ENDS, false, MOST_LINES);
+    private double wideRow(WorthBar row, double top) {
+        List<PictureText> labels = LabelLines.of(alternative(row), LABELS, false, MOST_LINES);
+        List<PictureText> ends = row.breakEven().isEmpty() ? List.of() : LabelLines.of(row.breakEven(), ENDS, false, MOST_LINES);
         canvas.text(TextStyle.VALUE, Anchor.START, 0, top + 14, PictureText.of(row.topic()).cut(LABELS, true));
-        lines(labels, 0, top + 14 + TextLines.PITCH);
+        lines(labels, 0, top + 14 + LabelLines.PITCH);
         lines(ends, right + 14, top + 14);
-        double high = Math.max((labels.size() + 1) * TextLines.PITCH, ends.size() * TextLines.PITCH) + 10;
+        double high = Math.max((labels.size() + 1) * LabelLines.PITCH, ends.size() * LabelLines.PITCH) + 10;
         canvas.line("zero", minutes.at(0), top, minutes.at(0), top + high);
         dot(row, top + 10);
         canvas.line("grid", 0, top + high, canvas.width(), top + high);
         return top + high;
     }
 
-    private double narrowRow(Row row, double top) {
+    private double narrowRow(WorthBar row, double top) {
         double wide = canvas.width();
         double y = top + 14;
         canvas.text(TextStyle.VALUE, Anchor.START, 0, y, PictureText.of(row.topic()).cut(wide, true));
-        y = lines(TextLines.of(alternative(row), wide, false, MOST_LINES), 0, y + TextLines.PITCH);
+        y = lines(LabelLines.of(alternative(row), wide, false, MOST_LINES), 0, y + LabelLines.PITCH);
         canvas.line("zero", minutes.at(0), y - 11, minutes.at(0), y + 7);
         dot(row, y - 2);
         y += PLOT_ROW;
         if (!row.breakEven().isEmpty()) {
-            y = lines(TextLines.of(row.breakEven(), wide, false, MOST_LINES), 0, y + 2);
+            y = lines(LabelLines.of(row.breakEven(), wide, false, MOST_LINES), 0, y + 2);
         }
         canvas.line("grid", 0, y - 4, wide, y - 4);
         return y - 4;
@@ -93,12 +93,12 @@ final class WorthDrawing {
         double y = first;
         for (PictureText each : lines) {
             canvas.text(TextStyle.PLAIN, Anchor.START, x, y, each);
-            y += TextLines.PITCH;
+            y += LabelLines.PITCH;
         }
         return y;
     }
 
-    private void dot(Row row, double y) {
+    private void dot(WorthBar row, double y) {
         ValueRange saved = row.savedSeconds();
         double from = minutes.at(saved.low() / MINUTE);
         double to = minutes.at(saved.high() / MINUTE);

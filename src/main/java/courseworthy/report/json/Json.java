@@ -33,20 +33,20 @@ public final class Json {
     }
 
     /** What is written into the outermost object, after its format. */
-    public interface Body {
+    public interface ObjectBody {
         void write(Json json) throws IOException;
     }
 
-    public static String written(Body body) {
+    public static String written(ObjectBody body) {
         return pretty(inObject(body));
     }
 
     /** The same on one line, which takes little more than half the room. */
-    static String onOneLine(Body body) {
+    static String onOneLine(ObjectBody body) {
         return text(inObject(body), null);
     }
 
-    private static Body inObject(Body body) {
+    private static ObjectBody inObject(ObjectBody body) {
         return json -> {
             json.out.writeStartObject();
             json.out.writeNumberField("format", FORMAT);
@@ -60,7 +60,7 @@ public final class Json {
         return pretty(json -> json.node(tree));
     }
 
-    private static String pretty(Body body) {
+    private static String pretty(ObjectBody body) {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter pretty = new DefaultPrettyPrinter();
         pretty.indentObjectsWith(indenter);
@@ -69,7 +69,7 @@ public final class Json {
     }
 
     /** @param printer puts in line feeds and spaces; null for none */
-    private static String text(Body body, PrettyPrinter printer) {
+    private static String text(ObjectBody body, PrettyPrinter printer) {
         StringWriter text = new StringWriter(65_536);
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature());

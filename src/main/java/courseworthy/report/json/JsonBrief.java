@@ -7,9 +7,9 @@ import courseworthy.call.Flip;
 import courseworthy.claim.Claim;
 import courseworthy.claim.TestedFact;
 import courseworthy.claim.Verb;
-import courseworthy.decision.Decision.Lost;
+import courseworthy.decision.Decision.LosingClaim;
 import courseworthy.decision.Decision;
-import courseworthy.demand.Demands.Assumed;
+import courseworthy.demand.Demands.AssumedInput;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureScale;
 import courseworthy.demand.MeasureValue;
@@ -111,7 +111,7 @@ public final class JsonBrief {
         firmnessOf = brief;
         decisions("decisions", decisions);
         leaveAlone(brief.leaveAlone());
-        couldNotTell(brief.couldNotTell());
+        couldNotTell(brief.undetermined());
         json.strings("cautions", Phrases.cautions(brief));
         new JsonPlan(json).of(brief.outlook(), SpringAir.of(brief.build(), brief.demands()));
         if (flips == null) {
@@ -191,7 +191,7 @@ public final class JsonBrief {
         for (String ground : brief.course().assumed()) {
             assumed("ground", ground);
         }
-        for (Assumed each : brief.demands().assumed()) {
+        for (AssumedInput each : brief.demands().assumed()) {
             assumed(each.what(), each.value());
         }
         json.endList();
@@ -243,7 +243,7 @@ public final class JsonBrief {
         json.string("evidence", firmness.evidence().word());
         json.string("agreement", firmness.agreement().word());
         json.strings("assumed", firmness.assumed());
-        json.strings("unchecked", firmness.unknown().stream().map(rule -> rule.author().rule()).toList());
+        json.strings("unchecked", firmness.unknown().stream().map(rule -> rule.origin().rule()).toList());
         json.string("by_itself", firmness.grade().level().word());
         json.string("rests_on", firmness.restsOn() == null ? null : firmness.restsOn().decision().topic().name());
         json.close();
@@ -265,7 +265,7 @@ public final class JsonBrief {
         json.close();
     }
 
-    void lost(Lost lost) throws IOException {
+    void lost(LosingClaim lost) throws IOException {
         claim(lost.claim());
         json.string("how", lost.how().words());
         if (!lost.by().isEmpty()) {
@@ -275,7 +275,7 @@ public final class JsonBrief {
     }
 
     void claim(Claim claim) throws IOException {
-        json.author(claim.author());
+        json.author(claim.origin());
         says(claim);
         json.objects("grounds", claim.grounds(), this::ground);
     }
@@ -316,10 +316,10 @@ public final class JsonBrief {
 
     private void couldNotTell(List<UndeterminedRule> rules) throws IOException {
         json.objects("could_not_tell", rules, rule -> {
-            json.string("rule", rule.author().rule());
+            json.string("rule", rule.origin().rule());
             json.strings("topics", rule.topics());
             json.strings("wanting", rule.wanting());
-            json.string("where", rule.author().where().toString());
+            json.string("where", rule.origin().where().toString());
         });
     }
 }

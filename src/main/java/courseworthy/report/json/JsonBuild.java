@@ -3,7 +3,7 @@ package courseworthy.report.json;
 import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.WorkPlan;
-import courseworthy.fit.FitFindings.Finding;
+import courseworthy.fit.FitFindings.FitFinding;
 import courseworthy.report.PositionReport;
 import courseworthy.workshop.Part;
 import java.io.IOException;
@@ -85,7 +85,7 @@ final class JsonBuild {
         json.string("by", each.by() == null ? null : each.by().toString());
     }
 
-    private void evening(WorkPlan.Evening evening) throws IOException {
+    private void evening(WorkPlan.WorkEvening evening) throws IOException {
         json.number("evening", evening.number());
         json.string("date", evening.date() == null ? null : evening.date().toString());
         json.number("free_s", evening.free() * 60);
@@ -116,14 +116,14 @@ final class JsonBuild {
         json.strings("why", swap.why());
     }
 
-    private void findings(String name, List<Finding> findings) throws IOException {
+    private void findings(String name, List<FitFinding> findings) throws IOException {
         json.objects(name, findings, each -> {
-            json.string("rule", each.author().rule());
+            json.string("rule", each.origin().rule());
             json.string("result", each.fit().result().words());
             json.string("words", each.fit().words());
             json.strings("parts", names(each.parts()));
-            json.string("because", each.author().because());
-            json.string("where", each.author().where().toString());
+            json.string("because", each.origin().because());
+            json.string("where", each.origin().where().toString());
         });
     }
 

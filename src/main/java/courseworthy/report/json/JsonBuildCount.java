@@ -2,7 +2,7 @@ package courseworthy.report.json;
 
 import courseworthy.build.BuildCount;
 import courseworthy.build.BuildCount.Departure;
-import courseworthy.build.BuildCount.Work;
+import courseworthy.build.BuildCount.WorkCount;
 import courseworthy.workshop.Part;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -61,7 +61,7 @@ final class JsonBuildCount {
         notches("cost_notches", departure.cost());
     }
 
-    private void work(Work work) throws IOException {
+    private void work(WorkCount work) throws IOException {
         json.string("place", work.place().words());
         json.string("part", work.part().name());
         json.string("what", work.step().words());

@@ -1,7 +1,7 @@
 package courseworthy.report.json;
 
-import courseworthy.checklist.Checklist.Item;
-import courseworthy.checklist.Checklist.Section;
+import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import java.io.IOException;
 import java.util.List;
 
@@ -14,11 +14,11 @@ final class JsonChecklist {
         this.json = json;
     }
 
-    static void write(List<Section> sections, Json json) throws IOException {
+    static void write(List<ChecklistSection> sections, Json json) throws IOException {
         new JsonChecklist(json).sections(sections);
     }
 
-    private void sections(List<Section> sections) throws IOException {
+    private void sections(List<ChecklistSection> sections) throws IOException {
         json.objects("checklist", sections, section -> {
             json.string("when", section.when());
             json.objects("items", section.items(), this::item);
@@ -26,7 +26,7 @@ final class JsonChecklist {
         });
     }
 
-    private void item(Item item) throws IOException {
+    private void item(ChecklistItem item) throws IOException {
         json.string("do", item.what());
         json.string("find", item.find());
         json.string("because", item.because());

@@ -5,9 +5,9 @@ import courseworthy.debrief.Debrief;
 import courseworthy.debrief.DebriefResult;
 import courseworthy.debrief.Proportion;
 import courseworthy.debrief.RuleRecord;
-import courseworthy.debrief.RuleRecord.OfRule;
+import courseworthy.debrief.RuleRecord.RuleTally;
 import courseworthy.debrief.SavedBrief;
-import courseworthy.debrief.SavedBrief.Said;
+import courseworthy.debrief.SavedBrief.SavedClaim;
 import courseworthy.debrief.Verdict;
 import courseworthy.report.DebriefReport;
 import courseworthy.task.DebriefReading;
@@ -82,8 +82,8 @@ public final class JsonDebrief {
         json.objects("rules", verdict.rules(), rule -> rule(topic, rule));
     }
 
-    private void rule(Topic topic, Verdict.OfRule rule) throws IOException {
-        Said said = rule.said();
+    private void rule(Topic topic, Verdict.RuleVerdict rule) throws IOException {
+        SavedClaim said = rule.said();
         json.string("rule", said.rule());
         json.yesNo("limit", said.limit());
         json.string("verb", said.verb().word());

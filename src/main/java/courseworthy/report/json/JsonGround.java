@@ -53,7 +53,7 @@ final class JsonGround {
         lengths(basis, json);
         json.strings("rules", basis.rules());
         json.list("stretches");
-        for (GroundBasis.Piece each : basis.stretches()) {
+        for (GroundBasis.GroundBasisPiece each : basis.stretches()) {
             json.open();
             json.metres("from_m", each.from());
             json.metres("to_m", each.to());

@@ -3,10 +3,10 @@ package courseworthy.report.json;
 import courseworthy.analysis.ChangeCause;
 import courseworthy.analysis.ChangeGroup;
 import courseworthy.analysis.Impact;
-import courseworthy.analysis.Impact.Listed;
-import courseworthy.analysis.Impact.Named;
-import courseworthy.analysis.Impact.Ride;
-import courseworthy.analysis.Impact.Turned;
+import courseworthy.analysis.Impact.ItemChange;
+import courseworthy.analysis.Impact.ChangedRule;
+import courseworthy.analysis.Impact.ImpactRide;
+import courseworthy.analysis.Impact.DecisionChange;
 import courseworthy.analysis.RideCover;
 import courseworthy.claim.Claim;
 import courseworthy.claim.Task;
@@ -55,15 +55,15 @@ public final class JsonImpact {
         checklist();
     }
 
-    private static List<String> names(List<Named> all) {
-        return all.stream().map(Named::name).toList();
+    private static List<String> names(List<ChangedRule> all) {
+        return all.stream().map(ChangedRule::name).toList();
     }
 
     // Alike changes together
 
     private void groups() throws IOException {
         json.objects("groups", ChangeGroup.of(impact), alike -> {
-            Turned example = alike.example();
+            DecisionChange example = alike.example();
             json.strings("topics", alike.topics().stream().map(topic -> topic.name()).toList());
             json.string("change", alike.change().words());
             json.string("words", ImpactPhrases.what(alike));
@@ -86,7 +86,7 @@ public final class JsonImpact {
         json.objects("checklist_groups", ChangeGroup.items(impact), each -> {
             Task task = each.first().task();
             json.string("change", each.first().how().words());
-            json.string("rule", task.author().rule());
+            json.string("rule", task.origin().rule());
             json.string("by", task.due().words());
             json.string("what", task.what());
             json.number("calls", each.rides().size());
@@ -98,20 +98,20 @@ public final class JsonImpact {
 
     private void decisions() throws IOException {
         json.objects("decisions", together(), alike -> {
-            Turned first = alike.get(0);
+            DecisionChange first = alike.get(0);
             json.string("topic", first.topic().name());
             json.string("unit", Json.unit(first.topic()));
             json.string("change", first.change().words());
             decision("from", first.was(), first.wasFirm());
             decision("to", first.is(), first.isFirm());
-            rides(alike.stream().map(Turned::ride).toList());
+            rides(alike.stream().map(DecisionChange::ride).toList());
             cause(first.cause());
         });
     }
 
     /** Those that go from one decision to one other for one cause, by topic. */
-    private Collection<List<Turned>> together() {
-        Map<String, List<Turned>> out = new LinkedHashMap<>();
+    private Collection<List<DecisionChange>> together() {
+        Map<String, List<DecisionChange>> out = new LinkedHashMap<>();
         impact.topics().forEach(topic -> impact.turned().stream().filter(each -> each.topic().equals(topic)).forEach(each -> {
             String key = topic.name() + "\n" + text(each.was(), each.wasFirm()) + "\n" + text(each.is(), each.isFirm()) + "\n" + ImpactPhrases.why(each);
             out.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
@@ -132,13 +132,13 @@ public final class JsonImpact {
         json.close();
     }
 
-    private void rides(List<Ride> rides) throws IOException {
+    private void rides(List<ImpactRide> rides) throws IOException {
         json.objects("rides", rides, ride -> {
             ride(ride);
         });
     }
 
-    private void ride(Ride ride) throws IOException {
+    private void ride(ImpactRide ride) throws IOException {
         json.string("course", ride.course());
         json.string("rider", ride.rider());
     }
@@ -152,27 +152,27 @@ public final class JsonImpact {
     }
 
     private void claim(Claim claim) throws IOException {
-        json.string("rule", claim.author().rule());
+        json.string("rule", claim.origin().rule());
         json.string("says", Phrases.says(claim));
-        json.string("force", claim.author().force().word());
-        json.string("because", claim.author().because());
-        json.string("where", claim.author().where().toString());
+        json.string("force", claim.origin().force().word());
+        json.string("because", claim.origin().because());
+        json.string("where", claim.origin().where().toString());
     }
 
     private void checklist() throws IOException {
-        Map<String, List<Listed>> together = new LinkedHashMap<>();
-        for (Listed each : impact.listed()) {
-            String key = each.how() + "\n" + each.task().author().rule() + "\n" + text(each.was()) + "\n" + text(each.is());
+        Map<String, List<ItemChange>> together = new LinkedHashMap<>();
+        for (ItemChange each : impact.listed()) {
+            String key = each.how() + "\n" + each.task().origin().rule() + "\n" + text(each.was()) + "\n" + text(each.is());
             together.computeIfAbsent(key, k -> new ArrayList<>()).add(each);
         }
         json.objects("checklist", together.values(), alike -> {
-            Listed first = alike.get(0);
+            ItemChange first = alike.get(0);
             json.string("change", first.how().words());
-            json.string("rule", first.task().author().rule());
-            json.string("where", first.task().author().where().toString());
+            json.string("rule", first.task().origin().rule());
+            json.string("where", first.task().origin().where().toString());
             json.object("from", first.was(), this::task);
             json.object("to", first.is(), this::task);
-            rides(alike.stream().map(Listed::ride).toList());
+            rides(alike.stream().map(ItemChange::ride).toList());
         });
     }
 

@@ -6,7 +6,7 @@ import courseworthy.demand.HourWeather;
 import courseworthy.event.Event;
 import courseworthy.worth.DayOutlook;
 import courseworthy.worth.DayPlan;
-import courseworthy.worth.DayPlan.Hour;
+import courseworthy.worth.DayPlan.PlanHour;
 import courseworthy.worth.DayPlan.Split;
 import courseworthy.worth.PitPlan;
 import courseworthy.worth.PitWorth;
@@ -144,7 +144,7 @@ final class JsonPlan {
         json.string("evidence", tyre.tyre().published() ? "published" : "practice");
     }
 
-    private void place(DayDemands.Place place) throws IOException {
+    private void place(DayDemands.RideEnvironment place) throws IOException {
         json.decimal("temperature_c", place.temperature(), 1);
         json.decimal("height_m", place.height(), 0);
     }
@@ -229,7 +229,7 @@ final class JsonPlan {
         json.close();
     }
 
-    private void hour(Hour hour) throws IOException {
+    private void hour(PlanHour hour) throws IOException {
         json.decimal("from_s", hour.from(), 0);
         json.decimal("to_s", hour.to(), 0);
         json.range("work_kj", hour.work().times(1 / KJ), 0);

@@ -3,7 +3,7 @@ package courseworthy.report.json;
 import courseworthy.build.Point;
 import courseworthy.build.Position;
 import courseworthy.build.PositionTransfer;
-import courseworthy.build.PositionTransfer.Choice;
+import courseworthy.build.PositionTransfer.StemChoice;
 import courseworthy.build.PositionTransfer.Saddle;
 import courseworthy.report.PositionReport;
 import courseworthy.task.PositionResult;
@@ -86,17 +86,17 @@ public final class JsonPosition {
         json.strings("to_mind", position.restsOn());
     }
 
-    private void choices(String field, List<Choice> choices) throws IOException {
+    private void choices(String field, List<StemChoice> choices) throws IOException {
         json.objects(field, choices, choice -> {
             choice(choice);
         });
     }
 
-    private void one(Choice choice) throws IOException {
+    private void one(StemChoice choice) throws IOException {
         choice(choice);
     }
 
-    private void choice(Choice choice) throws IOException {
+    private void choice(StemChoice choice) throws IOException {
         json.string("stem", choice.stem().name());
         json.yesNo("other_way_up", choice.turned());
         json.yesNo("as_now", choice.asNow());

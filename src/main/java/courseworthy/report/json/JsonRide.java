@@ -91,7 +91,7 @@ public final class JsonRide {
         json.range("highest_cadence_per_min", day.highestCadence(), 0);
     }
 
-    private void weather(RideEstimate estimate, RideAssumptions.Weather weather) throws IOException {
+    private void weather(RideEstimate estimate, RideAssumptions.WeatherAssumptions weather) throws IOException {
         json.range("wind_at_the_rider_m_s", weather.windAtRider(), 2);
         if (Double.isNaN(weather.from())) {
             json.string("wind_from_deg", null);

@@ -5,9 +5,9 @@ import courseworthy.course.Surface;
 import courseworthy.worth.RoadBook;
 import courseworthy.worth.RoadBook.GearUse;
 import courseworthy.worth.RoadBook.GroundLook;
-import courseworthy.worth.RoadBook.GroundPiece;
-import courseworthy.worth.RoadBook.HeightLine;
-import courseworthy.worth.RoadBook.Mark;
+import courseworthy.worth.RoadBook.RoadBookGround;
+import courseworthy.worth.RoadBook.SimplifiedHeights;
+import courseworthy.worth.RoadBook.SupportMark;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -44,7 +44,7 @@ final class JsonRoadBook {
         });
     }
 
-    private void heights(HeightLine heights) throws IOException {
+    private void heights(SimplifiedHeights heights) throws IOException {
         ElevationLine line = heights.line();
         json.decimal("tolerance_m", heights.tolerance(), 2);
         json.yesNo("above_sea", line.absolute());
@@ -53,7 +53,7 @@ final class JsonRoadBook {
         json.decimals("height_m", line.size(), i -> line.elevation()[i], 1);
     }
 
-    private void ground(GroundPiece piece) throws IOException {
+    private void ground(RoadBookGround piece) throws IOException {
         GroundLook look = piece.look();
         json.metres("from_m", piece.from());
         json.metres("to_m", piece.to());
@@ -88,7 +88,7 @@ final class JsonRoadBook {
         json.endList();
     }
 
-    private void mark(Mark mark) throws IOException {
+    private void mark(SupportMark mark) throws IOException {
         json.metres("at_m", mark.at());
         json.number("lap", mark.lap());
         json.yesNo("water", mark.water());

@@ -1,9 +1,9 @@
 package courseworthy.report.json;
 
 import courseworthy.build.SeasonPlan;
-import courseworthy.build.SeasonPlan.Choice;
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.ClashChoice;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonPlan.Wish;
 import courseworthy.report.SeasonReport;
 import courseworthy.sheet.SheetInForce;
@@ -33,7 +33,7 @@ public final class JsonSeason {
         });
     }
 
-    private static void ride(Json json, SeasonPlan season, Ride ride) throws IOException {
+    private static void ride(Json json, SeasonPlan season, PlannedRide ride) throws IOException {
         json.string("date", ride.date().toString());
         json.string("rider", ride.rider());
         json.string("event", ride.event());
@@ -47,14 +47,14 @@ public final class JsonSeason {
         new JsonBuild(json).of(ride.build());
     }
 
-    private static void clash(Json json, Clash clash) throws IOException {
+    private static void clash(Json json, PartClash clash) throws IOException {
         json.string("date", clash.date().toString());
         json.strings("what", clash.what());
         json.strings("wanting", clash.wanting());
         json.objects("choices", clash.choices(), each -> choice(json, each));
     }
 
-    static void choice(Json json, Choice each) throws IOException {
+    static void choice(Json json, ClashChoice each) throws IOException {
         json.string("what", each.what());
         json.strings("loses", each.loses().stream()
                 .map(loss -> loss.rider() + ": " + loss.topic() + " " + loss.got() + " instead of the recommended " + loss.wanted()).toList());

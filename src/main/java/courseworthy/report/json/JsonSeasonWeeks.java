@@ -1,12 +1,12 @@
 package courseworthy.report.json;
 
 import courseworthy.build.SeasonPlan;
-import courseworthy.build.SeasonPlan.Clash;
-import courseworthy.build.SeasonPlan.Ride;
+import courseworthy.build.SeasonPlan.PartClash;
+import courseworthy.build.SeasonPlan.PlannedRide;
 import courseworthy.build.SeasonWeeks;
 import courseworthy.build.SeasonWeeks.Entry;
 import courseworthy.build.SeasonWeeks.Week;
-import courseworthy.build.SeasonWork.Job;
+import courseworthy.build.SeasonWork.SeasonJob;
 import courseworthy.event.WorkHours;
 import courseworthy.report.SeasonCalendar;
 import java.io.IOException;
@@ -56,7 +56,7 @@ public final class JsonSeasonWeeks {
     }
 
     private static void entry(Json json, Entry entry) throws IOException {
-        Ride ride = entry.ride();
+        PlannedRide ride = entry.ride();
         json.string("date", entry.date() == null ? null : entry.date().toString());
         json.string("rider", entry.rider());
         json.string("kind", entry.kind().word());
@@ -93,7 +93,7 @@ public final class JsonSeasonWeeks {
         json.string("due", entry.due().toString());
     }
 
-    private static void step(Json json, Job job) throws IOException {
+    private static void step(Json json, SeasonJob job) throws IOException {
         json.string("bike", job.step().bike());
         json.string("what", job.step().what());
         json.string("begin", String.format(Locale.ROOT, "%02d:%02d", job.step().begin() / 60 % 24, job.step().begin() % 60));
@@ -103,7 +103,7 @@ public final class JsonSeasonWeeks {
         json.string("due", job.due() == null ? null : job.due().toString());
     }
 
-    private static void shortage(Json json, Clash clash) throws IOException {
+    private static void shortage(Json json, PartClash clash) throws IOException {
         json.string("date", clash.date().toString());
         json.objects("choices", clash.choices(), each -> JsonSeason.choice(json, each));
     }

@@ -15,7 +15,7 @@ import courseworthy.task.StagesResult;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Work;
 import courseworthy.wear.WearCounter.Outlook;
-import courseworthy.wear.WearCounter.Share;
+import courseworthy.wear.WearCounter.WearShare;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -154,7 +154,7 @@ public final class JsonStages {
         json.endList();
     }
 
-    private void bounds(String field, Share share) throws IOException {
+    private void bounds(String field, WearShare share) throws IOException {
         json.object(field);
         json.decimal("low", share.low(), 3);
         json.decimal("high", share.high(), 3);

@@ -1,7 +1,7 @@
 package courseworthy.report.json;
 
 import courseworthy.build.Build;
-import courseworthy.build.WorthwhileChanges.Change;
+import courseworthy.build.WorthwhileChanges.WorthwhileChange;
 import courseworthy.build.WorthwhileChanges.Stay;
 import courseworthy.workshop.Part;
 import java.io.IOException;
@@ -21,7 +21,7 @@ final class JsonWorthwhile {
     void of(Build build) throws IOException {
         json.list("changes");
         if (build.worthwhile() != null) {
-            for (Change each : build.worthwhile().changes()) {
+            for (WorthwhileChange each : build.worthwhile().changes()) {
                 change(each);
             }
         }
@@ -40,7 +40,7 @@ final class JsonWorthwhile {
         json.endList();
     }
 
-    private void change(Change change) throws IOException {
+    private void change(WorthwhileChange change) throws IOException {
         json.open();
         json.string("place", change.place());
         json.strings("on", names(change.on()));
@@ -51,7 +51,7 @@ final class JsonWorthwhile {
         json.close();
     }
 
-    private void figures(Change change) throws IOException {
+    private void figures(WorthwhileChange change) throws IOException {
         json.number("mass_change_kg", change.grams() == null ? null : BigDecimal.valueOf(change.grams(), 3));
         json.range("returns_s", change.returns(), 1);
         json.number("work_s", Math.round(change.minutes() * 60));

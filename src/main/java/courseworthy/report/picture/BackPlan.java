@@ -11,7 +11,7 @@ import java.util.List;
  * @param waits       what has to wait for hours, the earliest first
  * @param lastMoments when work has to begin if the forecast turns, the earliest first
  */
-public record BackPlan(Integer startOfDay, String startDate, List<Sitting> sittings, List<Wait> waits, List<LastMoment> lastMoments)
+public record BackPlan(Integer startOfDay, String startDate, List<SessionBar> sittings, List<WaitBar> waits, List<DeadlineMark> lastMoments)
         implements Picture {
 
     public BackPlan {
@@ -29,11 +29,11 @@ public record BackPlan(Integer startOfDay, String startDate, List<Sitting> sitti
      * @param critical    on how many of them safety hangs
      * @param workSeconds how long the work takes one person, an estimate; null where that is not known
      */
-    public record Sitting(String label, double endSeconds, int items, int critical, Double workSeconds) {
+    public record SessionBar(String label, double endSeconds, int items, int critical, Double workSeconds) {
     }
 
     /** Something left alone until it is ready: {@code sealant}. */
-    public record Wait(String label, double fromSeconds, double toSeconds) {
+    public record WaitBar(String label, double fromSeconds, double toSeconds) {
     }
 
     /**
@@ -41,7 +41,7 @@ public record BackPlan(Integer startOfDay, String startDate, List<Sitting> sitti
      *
      * @param label what the forecast turns to, and how much changes: {@code wet: 3 changes}
      */
-    public record LastMoment(String label, double atSeconds) {
+    public record DeadlineMark(String label, double atSeconds) {
     }
 
     @Override

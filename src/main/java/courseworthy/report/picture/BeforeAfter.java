@@ -8,7 +8,7 @@ import java.util.List;
  * @param bike name
  * @param rows place by place, in the order of a mechanic's work
  */
-public record BeforeAfter(String bike, List<Row> rows) implements Picture {
+public record BeforeAfter(String bike, List<PlaceComparison> rows) implements Picture {
 
     public BeforeAfter {
         rows = List.copyOf(rows);
@@ -24,7 +24,7 @@ public record BeforeAfter(String bike, List<Row> rows) implements Picture {
      * @param from    the other bike that the new part comes from; empty where it lies on the shelf or nothing changes
      * @param to      the other bike that the old part goes to; empty where it goes on the shelf or nothing changes
      */
-    public record Row(String place, String before, String after, boolean changed, String from, String to) {
+    public record PlaceComparison(String place, String before, String after, boolean changed, String from, String to) {
     }
 
     @Override

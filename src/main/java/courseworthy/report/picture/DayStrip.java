@@ -9,7 +9,7 @@ import java.util.List;
  * @param hours      in order, without a gap; the last ends with the ride
  * @param light      in order, without a gap over the hours; empty where it is not known when it is light
  */
-public record DayStrip(Integer startOfDay, List<Hour> hours, List<LightSpan> light) implements Picture {
+public record DayStrip(Integer startOfDay, List<HourColumn> hours, List<LightSection> light) implements Picture {
 
     public DayStrip {
         hours = List.copyOf(hours);
@@ -26,11 +26,11 @@ public record DayStrip(Integer startOfDay, List<Hour> hours, List<LightSpan> lig
      * @param carbohydrateGrams  to eat in it; null where nothing is decided
      * @param weather            in it; null where it is not forecast by the hour
      */
-    public record Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams,
-            Weather weather) {
+    public record HourColumn(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams,
+            HourReading weather) {
 
         /** An hour whose weather is not known. */
-        public Hour(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams) {
+        public HourColumn(double fromSeconds, double toSeconds, Double temperatureCelsius, ValueRange drinkLitres, ValueRange carbohydrateGrams) {
             this(fromSeconds, toSeconds, temperatureCelsius, drinkLitres, carbohydrateGrams, null);
         }
 
@@ -53,15 +53,15 @@ public record DayStrip(Integer startOfDay, List<Hour> hours, List<LightSpan> lig
      * @param rainMillimetres       that falls
      * @param going                 of the ground, in a word or two; empty where not known
      */
-    public record Weather(Double windKilometresPerHour, String windFrom, ValueRange rainMillimetres, String going) {
+    public record HourReading(Double windKilometresPerHour, String windFrom, ValueRange rainMillimetres, String going) {
     }
 
     /** How light it is from one moment to another, seconds from the start. */
-    public record LightSpan(double fromSeconds, double toSeconds, Light light) {
+    public record LightSection(double fromSeconds, double toSeconds, LightBand light) {
     }
 
     /** How light it is: sun above the horizon, civil twilight, dark. */
-    public enum Light { DAY, TWILIGHT, NIGHT }
+    public enum LightBand { DAY, TWILIGHT, NIGHT }
 
     @Override
     public <T> T accept(PictureVisitor<T> visitor) {

@@ -11,7 +11,7 @@ import java.util.List;
  * @param steep      steep pieces of the course, the shortest first
  * @param speeds     the top end
  */
-public record GearLadder(ValueRange powerWatts, List<Rung> rungs, List<SteepPiece> steep, List<SpeedMark> speeds) implements Picture {
+public record GearLadder(ValueRange powerWatts, List<Rung> rungs, List<SteepMark> steep, List<SpeedMark> speeds) implements Picture {
 
     public GearLadder {
         rungs = List.copyOf(rungs);
@@ -44,7 +44,7 @@ public record GearLadder(ValueRange powerWatts, List<Rung> rungs, List<SteepPiec
      * @param held     whether a gear holds it on the power that is ridden there, which is more than the ladder's where it is short
      * @param cadence  in the easiest gear, turns a minute
      */
-    public record SteepPiece(String label, ValueRange gradient, double atMetres, boolean held, ValueRange cadence) {
+    public record SteepMark(String label, ValueRange gradient, double atMetres, boolean held, ValueRange cadence) {
     }
 
     /** A speed that matters at the top end, m/s: {@code spun out}, {@code useful at speed}. */

@@ -18,7 +18,7 @@ import java.util.Objects;
  * @param ridden     how it is ridden
  */
 public record GroundBand(double fromMetres, double toMetres, GroundMaterial material, String surface, List<String> others, Basis basis,
-        ValueRange roughness, TechnicalGrade grade, Climbing climbing, Ridden ridden) {
+        ValueRange roughness, TechnicalGrade grade, ClimbFigures climbing, RiddenStretch ridden) {
 
     /** Where ground is known from. */
     public enum Basis {
@@ -50,7 +50,7 @@ public record GroundBand(double fromMetres, double toMetres, GroundMaterial mate
     }
 
     /** Climbed and lost. */
-    public record Climbing(double ascentMetres, double descentMetres) {
+    public record ClimbFigures(double ascentMetres, double descentMetres) {
     }
 
     /**
@@ -60,9 +60,9 @@ public record GroundBand(double fromMetres, double toMetres, GroundMaterial mate
      * @param sprocket     teeth of that gear's sprocket; 0 where there is none
      * @param startSeconds when its start is reached, from the start of the ride, stops counted
      */
-    public record Ridden(String gear, int sprocket, ValueRange startSeconds) {
+    public record RiddenStretch(String gear, int sprocket, ValueRange startSeconds) {
 
-        public Ridden {
+        public RiddenStretch {
             Objects.requireNonNull(gear);
             Objects.requireNonNull(startSeconds);
         }

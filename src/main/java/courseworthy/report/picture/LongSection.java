@@ -16,8 +16,8 @@ import java.util.Objects;
  * @param climbs        in order, numbered from 1
  * @param marks         in order
  */
-public record LongSection(double lengthMetres, int laps, Integer startOfDay, HeightLine heights, List<GroundBand> ground, List<GearBand> gears,
-        List<Passage> passages, List<ClimbBand> climbs, List<CourseMark> marks) implements Picture {
+public record LongSection(double lengthMetres, int laps, Integer startOfDay, HeightProfile heights, List<GroundBand> ground, List<GearBand> gears,
+        List<TimeMark> passages, List<ClimbBand> climbs, List<CourseMark> marks) implements Picture {
 
     public LongSection {
         ground = List.copyOf(ground);
@@ -34,9 +34,9 @@ public record LongSection(double lengthMetres, int laps, Integer startOfDay, Hei
      * @param aboveSea whether heights are above sea level; else above the start
      * @param measured whether the line was measured; else it is drawn from ascent and descent
      */
-    public record HeightLine(List<HeightPoint> points, boolean aboveSea, boolean measured) {
+    public record HeightProfile(List<HeightPoint> points, boolean aboveSea, boolean measured) {
 
-        public HeightLine {
+        public HeightProfile {
             points = List.copyOf(points);
         }
     }
@@ -52,7 +52,7 @@ public record LongSection(double lengthMetres, int laps, Integer startOfDay, Hei
      * @param gear     {@code 34x50}; empty where it is not pedalled
      * @param sprocket teeth; 0 where it is not pedalled
      */
-    public record GearBand(double fromMetres, double toMetres, Effort effort, String gear, int sprocket) {
+    public record GearBand(double fromMetres, double toMetres, EffortBand effort, String gear, int sprocket) {
 
         public GearBand {
             Objects.requireNonNull(effort);
@@ -61,10 +61,10 @@ public record LongSection(double lengthMetres, int laps, Integer startOfDay, Hei
     }
 
     /** How a length is ridden. */
-    public enum Effort { PEDALLED, COASTING, ON_FOOT, BY_FERRY }
+    public enum EffortBand { PEDALLED, COASTING, ON_FOOT, BY_FERRY }
 
     /** When the rider is at a place: seconds from the start of the ride, stops counted. */
-    public record Passage(double atMetres, ValueRange afterSeconds) {
+    public record TimeMark(double atMetres, ValueRange afterSeconds) {
     }
 
     /**

@@ -10,7 +10,7 @@ import java.util.List;
  * @param start      where it begins
  * @param finish     where it ends; the same as the start on a loop
  */
-public record TrackPlan(List<Leg> legs, List<KilometreMark> kilometres, PlanPoint start, PlanPoint finish) implements Picture {
+public record TrackPlan(List<TrackLeg> legs, List<KilometreMark> kilometres, PlanPoint start, PlanPoint finish) implements Picture {
 
     public TrackPlan {
         legs = List.copyOf(legs);
@@ -26,9 +26,9 @@ public record TrackPlan(List<Leg> legs, List<KilometreMark> kilometres, PlanPoin
      *
      * @param surface in words
      */
-    public record Leg(GroundMaterial material, String surface, List<PlanPoint> points) {
+    public record TrackLeg(GroundMaterial material, String surface, List<PlanPoint> points) {
 
-        public Leg {
+        public TrackLeg {
             points = List.copyOf(points);
         }
     }

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param rows those whose time is known
  */
-public record WorthChart(List<Row> rows) implements Picture {
+public record WorthChart(List<WorthBar> rows) implements Picture {
 
     public WorthChart {
         rows = List.copyOf(rows);
@@ -23,7 +23,7 @@ public record WorthChart(List<Row> rows) implements Picture {
      * @param close        whether its range spans 0, so that which is faster is not known
      * @param breakEven    at what odds of a stop both are equal, in a few words for the row's end; empty where there is none
      */
-    public record Row(String topic, String recommended, String alternative, ValueRange savedSeconds, boolean close, String breakEven) {
+    public record WorthBar(String topic, String recommended, String alternative, ValueRange savedSeconds, boolean close, String breakEven) {
     }
 
     @Override

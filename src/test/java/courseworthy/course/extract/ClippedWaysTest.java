@@ -33,7 +33,7 @@ class ClippedWaysTest {
             paths.add(file instanceof String text ? Files.writeString(path, text) : Files.write(path, ((PbfFile) file).bytes()));
         }
         double[] lat = {0, 0.009};
-        Track track = new Track(List.of(new Track.Piece(lat, new double[2], new double[] {0, 1000}, lat)), Track.Elevation.MISSING);
+        Track track = new Track(List.of(new Track.TrackPiece(lat, new double[2], new double[] {0, 1000}, lat)), Track.Elevation.MISSING);
         Faults faults = new Faults();
         MapExtract read = ExtractReader.read(paths, Corridor.around(track, 50), faults, Progress.UNSEEN);
         assertThat(faults.faults()).isEmpty();

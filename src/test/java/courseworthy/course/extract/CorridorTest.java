@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CorridorTest {
 
     private static Track track(double[] lat, double[] lon) {
-        return new Track(List.of(new Track.Piece(lat, lon, new double[lat.length], lat)), Track.Elevation.MISSING);
+        return new Track(List.of(new Track.TrackPiece(lat, lon, new double[lat.length], lat)), Track.Elevation.MISSING);
     }
 
     private static double distance(double lat1, double lon1, double lat2, double lon2) {

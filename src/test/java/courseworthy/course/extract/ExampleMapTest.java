@@ -52,7 +52,7 @@ class ExampleMapTest {
         assertThat(bounds.north()).isLessThan(51);
         assertThat(bounds.west()).isGreaterThan(-9.5);
         assertThat(bounds.east()).isLessThan(-7);
-        Track.Piece piece = course().track().pieces().get(0);
+        Track.TrackPiece piece = course().track().pieces().get(0);
         for (int i = 0; i < piece.size(); i++) {
             assertThat(map().covers(piece.lat()[i], piece.lon()[i])).isTrue();
         }

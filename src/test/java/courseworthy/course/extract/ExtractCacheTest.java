@@ -42,7 +42,7 @@ class ExtractCacheTest {
 
     private static Track track(double north) {
         double[] lat = {0, north};
-        return new Track(List.of(new Track.Piece(lat, new double[2], new double[] {0, 300}, lat)), Track.Elevation.MISSING);
+        return new Track(List.of(new Track.TrackPiece(lat, new double[2], new double[] {0, 300}, lat)), Track.Elevation.MISSING);
     }
 
     /** Counts how often the map itself is read. */

@@ -39,7 +39,7 @@ class ExtractMutantsTest {
 
     private static Corridor corridor() {
         double[] lat = {0, 0.003};
-        return Corridor.around(new Track(List.of(new Track.Piece(lat, new double[2], new double[] {0, 331}, lat)), Track.Elevation.MISSING), 300);
+        return Corridor.around(new Track(List.of(new Track.TrackPiece(lat, new double[2], new double[] {0, 331}, lat)), Track.Elevation.MISSING), 300);
     }
 
     /** A map of a few hundred nodes, some near the track, in blocks of every form that the format has. */

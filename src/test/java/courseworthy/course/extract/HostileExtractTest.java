@@ -40,7 +40,7 @@ class HostileExtractTest {
     private static Corridor corridor() {
         double[] lat = {0, 0.003};
         double[] lon = {0, 0};
-        return Corridor.around(new Track(List.of(new Track.Piece(lat, lon, new double[] {0, 331}, lat)), Track.Elevation.MISSING), 100);
+        return Corridor.around(new Track(List.of(new Track.TrackPiece(lat, lon, new double[] {0, 331}, lat)), Track.Elevation.MISSING), 100);
     }
 
     private MapExtract read(byte[] bytes, Faults faults) {

@@ -135,7 +135,7 @@ public final class PbfFile {
 
     private static MapExtract exampleMap() {
         double[] lat = {49.59, 49.65};
-        Track across = new Track(List.of(new Track.Piece(lat, new double[] {-8.31, -8.31}, new double[] {0, 6000}, lat)), Track.Elevation.MISSING);
+        Track across = new Track(List.of(new Track.TrackPiece(lat, new double[] {-8.31, -8.31}, new double[] {0, 6000}, lat)), Track.Elevation.MISSING);
         return ExtractReader.read(List.of(Path.of("docs", "examples", "maps", ExampleMap.MAP)), Corridor.around(across, 5000), new Faults(),
                 Progress.UNSEEN);
     }

@@ -119,7 +119,7 @@ class HostileMapTest {
     @Test
     void pointsAMillimetreApartAreNoTrouble() {
         Track track = InventedMap.track(new double[] {0, 0, 400, 0});
-        Track.Piece piece = track.pieces().get(0);
+        Track.TrackPiece piece = track.pieces().get(0);
         double[] lat = new double[2 * piece.size()];
         double[] lon = new double[2 * piece.size()];
         for (int i = 0; i < lat.length; i++) {

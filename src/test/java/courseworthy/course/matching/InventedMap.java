@@ -64,17 +64,17 @@ final class InventedMap {
     }
 
     static Track track(double[]... pieces) {
-        List<Track.Piece> out = new ArrayList<>();
+        List<Track.TrackPiece> out = new ArrayList<>();
         double from = 0;
         for (double[] places : pieces) {
-            Track.Piece piece = piece(from, places);
+            Track.TrackPiece piece = piece(from, places);
             out.add(piece);
             from = piece.distance()[piece.size() - 1];
         }
         return new Track(out, Track.Elevation.MISSING);
     }
 
-    private static Track.Piece piece(double from, double[] places) {
+    private static Track.TrackPiece piece(double from, double[] places) {
         List<double[]> points = new ArrayList<>();
         for (int i = 0; i + 3 < places.length; i += 2) {
             double east = places[i + 2] - places[i];
@@ -93,7 +93,7 @@ final class InventedMap {
         }
         double[] none = new double[lat.length];
         Arrays.fill(none, Double.NaN);
-        return new Track.Piece(lat, lon, distance, none);
+        return new Track.TrackPiece(lat, lon, distance, none);
     }
 
     /** The ways of a match in order with the metres at which each begins, such as {@code "1@0 2@150 -@300"}; rounded to 10 m. */

@@ -65,7 +65,7 @@ record KnownRoute(String name, double[] lat, double[] lon, MapWay[] way) {
     static Track track(double[] lat, double[] lon) {
         double[] none = new double[lat.length];
         Arrays.fill(none, Double.NaN);
-        return new Track(List.of(new Track.Piece(lat, lon, distances(lat, lon), none)), Track.Elevation.MISSING);
+        return new Track(List.of(new Track.TrackPiece(lat, lon, distances(lat, lon), none)), Track.Elevation.MISSING);
     }
 
     /** The line as it is. */

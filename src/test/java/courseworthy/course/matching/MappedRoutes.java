@@ -49,7 +49,7 @@ final class MappedRoutes {
     /** A course joined from mapped ways, whose list of ways is the truth. */
     KnownRoute course(String name) throws IOException {
         Path file = RealData.at("tracks/" + name + ".gpx");
-        Track.Piece piece = CourseReader.read(file, name, null, new Faults()).track().pieces().get(0);
+        Track.TrackPiece piece = CourseReader.read(file, name, null, new Faults()).track().pieces().get(0);
         MapWay[] way = new MapWay[piece.size() - 1];
         List<String> rows = Files.readAllLines(RealData.at("osm/" + name + ".ways.csv"));
         for (String row : rows.subList(1, rows.size())) {

@@ -30,7 +30,7 @@ class TerrainProfileTest {
             distance[i] = i * step;
             height[i] = heights.length == 0 ? Double.NaN : heights[i];
         }
-        return new Track(List.of(new Track.Piece(lat, lon, distance, height)), Track.Elevation.KNOWN);
+        return new Track(List.of(new Track.TrackPiece(lat, lon, distance, height)), Track.Elevation.KNOWN);
     }
 
     private TerrainProfile over(Track track, TileFiles.Ground ground, Interval... bridged) {
@@ -42,7 +42,7 @@ class TerrainProfileTest {
     }
 
     private static double at(TerrainProfile profile, double distance) {
-        Track.Piece piece = profile.pieces().get(0);
+        Track.TrackPiece piece = profile.pieces().get(0);
         for (int i = 0; i < piece.size(); i++) {
             if (Math.abs(piece.distance()[i] - distance) < 0.01) {
                 return piece.elevation()[i];
@@ -66,7 +66,7 @@ class TerrainProfileTest {
     void anEvenSlopeIsKept() {
         TerrainProfile profile = over(east(46.5, 9.4, 50, 41), (lat, lon) -> 500 + (lon - 9.4) * 5000);
 
-        Track.Piece piece = profile.pieces().get(0);
+        Track.TrackPiece piece = profile.pieces().get(0);
         double rise = piece.elevation()[piece.size() - 1] - piece.elevation()[0];
         // 2 km are 0.02607 degrees at 46.5 north (GeographicLib): 130.4 m.
         assertThat(rise).isEqualTo(130.4, within(1.0));

@@ -53,14 +53,14 @@ class HostilePictureTest {
                     each.climbing(), each.ridden()));
         }
         GearLadder ladder = SamplePictures.gearLadder(List.of(34));
-        return List.of(new WorthChart(List.of(new WorthChart.Row(one, other, one, minute, false, other), new WorthChart.Row(other, one, other, minute, true, one))),
-                new BeforeAfter(one, List.of(new BeforeAfter.Row(one, other, one, true, other, one), new BeforeAfter.Row(other, one, "", false, "", ""))),
-                new BackPlan(8 * 3600, "2026-06-20", List.of(new BackPlan.Sitting(one, -40_000, 3, 1, 600.0)), List.of(new BackPlan.Wait(other, -50_000, -9_000)),
-                        List.of(new BackPlan.LastMoment(one, -7_000))),
+        return List.of(new WorthChart(List.of(new WorthChart.WorthBar(one, other, one, minute, false, other), new WorthChart.WorthBar(other, one, other, minute, true, one))),
+                new BeforeAfter(one, List.of(new BeforeAfter.PlaceComparison(one, other, one, true, other, one), new BeforeAfter.PlaceComparison(other, one, "", false, "", ""))),
+                new BackPlan(8 * 3600, "2026-06-20", List.of(new BackPlan.SessionBar(one, -40_000, 3, 1, 600.0)), List.of(new BackPlan.WaitBar(other, -50_000, -9_000)),
+                        List.of(new BackPlan.DeadlineMark(one, -7_000))),
                 new PressureLine(List.of(new PressureLine.Wheel(one, 95_000, 105_000, 130_000, 120_000, 130_000, null, null),
                         new PressureLine.Wheel(other, 95_000, 105_000, 130_000, 120_000, 130_000, 110_000.0, 140_000.0))),
                 new BarChart(one, other, List.of(new Bar(one, 3, other), new Bar(other, 0, one))),
-                new GearLadder(ladder.powerWatts(), ladder.rungs(), List.of(new GearLadder.SteepPiece(one, new ValueRange(0.1, 0.12, 0.14), 100, true, minute)),
+                new GearLadder(ladder.powerWatts(), ladder.rungs(), List.of(new GearLadder.SteepMark(one, new ValueRange(0.1, 0.12, 0.14), 100, true, minute)),
                         List.of(new GearLadder.SpeedMark(other, new ValueRange(10, 12, 13)))),
                 new LongSection(section.lengthMetres(), 1, null, section.heights(), ground, section.gears(), section.passages(), section.climbs(), section.marks()));
     }

@@ -163,7 +163,7 @@ class PictureLayoutTest {
         }
         Element narrow = drawn(section).get(0);
         assertThat(narrow.getAttribute("data-passages-at-m").split(" ")).extracting(Double::parseDouble)
-                .containsExactlyElementsOf(section.passages().stream().map(LongSection.Passage::atMetres).toList());
+                .containsExactlyElementsOf(section.passages().stream().map(LongSection.TimeMark::atMetres).toList());
     }
 
     @Test

@@ -10,18 +10,18 @@ import courseworthy.report.picture.DayStrip;
 import courseworthy.report.picture.ElevationProfile;
 import courseworthy.report.picture.GearLadder;
 import courseworthy.report.picture.GroundBand;
-import courseworthy.report.picture.GroundBand.Climbing;
-import courseworthy.report.picture.GroundBand.Ridden;
+import courseworthy.report.picture.GroundBand.ClimbFigures;
+import courseworthy.report.picture.GroundBand.RiddenStretch;
 import courseworthy.report.picture.GroundBand.TechnicalGrade;
 import courseworthy.report.picture.GroundMaterial;
 import courseworthy.report.picture.LongSection;
 import courseworthy.report.picture.LongSection.ClimbBand;
 import courseworthy.report.picture.LongSection.CourseMark;
-import courseworthy.report.picture.LongSection.Effort;
+import courseworthy.report.picture.LongSection.EffortBand;
 import courseworthy.report.picture.LongSection.GearBand;
-import courseworthy.report.picture.LongSection.HeightLine;
+import courseworthy.report.picture.LongSection.HeightProfile;
 import courseworthy.report.picture.LongSection.HeightPoint;
-import courseworthy.report.picture.LongSection.Passage;
+import courseworthy.report.picture.LongSection.TimeMark;
 import courseworthy.report.picture.Picture;
 import courseworthy.report.picture.PressureLine;
 import courseworthy.report.picture.TrackPlan;
@@ -62,7 +62,7 @@ final class SamplePictures {
         for (int i = 0; i < stretches; i++) {
             ground.add(ground(ends[i], ends[i + 1], random));
         }
-        List<Passage> passages = new ArrayList<>();
+        List<TimeMark> passages = new ArrayList<>();
         for (double at = 0; at < metres; at += 1000) {
             passages.add(passage(at));
         }
@@ -70,7 +70,7 @@ final class SamplePictures {
         List<CourseMark> marks = List.of(new CourseMark(metres * 0.29, List.of(CourseMark.Kind.WATER, CourseMark.Kind.FOOD), "feed", 0, null),
                 new CourseMark(metres * 0.53, List.of(CourseMark.Kind.WATER, CourseMark.Kind.FOOD, CourseMark.Kind.BAG), "feed", 0, null),
                 new CourseMark(metres * 0.81, List.of(CourseMark.Kind.CUT_OFF), "cut-off", 0, metres / 4));
-        return new LongSection(metres, 1, 8 * 3600, new HeightLine(heights, true, true), ground, gears(metres, random), passages, climbs(heights), marks);
+        return new LongSection(metres, 1, 8 * 3600, new HeightProfile(heights, true, true), ground, gears(metres, random), passages, climbs(heights), marks);
     }
 
     private static double[] ends(double metres, int stretches, Random random) {
@@ -123,8 +123,8 @@ final class SamplePictures {
         };
         return new GroundBand(from, to, material, surface, List.of(), unknown ? GroundBand.Basis.UNKNOWN : grade == 3 ? GroundBand.Basis.INFERRED : GroundBand.Basis.WRITTEN,
                 unknown ? null : new ValueRange(roughness, roughness + 0.2, roughness + 0.4),
-                grade < GRADES.length ? new TechnicalGrade(grade / 3.0, GRADES[grade]) : null, new Climbing(random.nextInt(300), random.nextInt(300)),
-                new Ridden("34x" + SPROCKETS[grade % 12], SPROCKETS[grade % 12], passage(from).afterSeconds()));
+                grade < GRADES.length ? new TechnicalGrade(grade / 3.0, GRADES[grade]) : null, new ClimbFigures(random.nextInt(300), random.nextInt(300)),
+                new RiddenStretch("34x" + SPROCKETS[grade % 12], SPROCKETS[grade % 12], passage(from).afterSeconds()));
     }
 
     private static List<GearBand> gears(double metres, Random random) {
@@ -134,16 +134,16 @@ final class SamplePictures {
             double to = Math.min(metres, at + 100 + random.nextInt(2500));
             int sprocket = SPROCKETS[random.nextInt(SPROCKETS.length)];
             int effort = random.nextInt(12);
-            out.add(effort == 0 ? new GearBand(at, to, Effort.COASTING, "", 0)
-                    : effort == 1 ? new GearBand(at, to, Effort.ON_FOOT, "", 0) : new GearBand(at, to, Effort.PEDALLED, "34x" + sprocket, sprocket));
+            out.add(effort == 0 ? new GearBand(at, to, EffortBand.COASTING, "", 0)
+                    : effort == 1 ? new GearBand(at, to, EffortBand.ON_FOOT, "", 0) : new GearBand(at, to, EffortBand.PEDALLED, "34x" + sprocket, sprocket));
             at = to;
         }
         return out;
     }
 
-    private static Passage passage(double metres) {
+    private static TimeMark passage(double metres) {
         double seconds = metres / 4.2;
-        return new Passage(metres, new ValueRange(seconds * 0.93, seconds, seconds * 1.08));
+        return new TimeMark(metres, new ValueRange(seconds * 0.93, seconds, seconds * 1.08));
     }
 
     static GearLadder gearLadder(List<Integer> rings) {
@@ -157,11 +157,11 @@ final class SamplePictures {
         }
         rungs.sort(java.util.Comparator.comparingDouble(each -> (double) each.ring() / each.sprocket()));
         return new GearLadder(new ValueRange(190, 205, 220), rungs,
-                List.of(new GearLadder.SteepPiece("steepest 100 m", new ValueRange(0.21, 0.24, 0.26), 45000, false, new ValueRange(38, 42, 45)),
-                        new GearLadder.SteepPiece("steepest 500 m", new ValueRange(0.12, 0.129, 0.14), 44000, true, new ValueRange(48, 52, 55)),
-                        new GearLadder.SteepPiece("steepest 1 km", new ValueRange(0.09, 0.095, 0.1), 44000, true, new ValueRange(58, 62, 65)),
-                        new GearLadder.SteepPiece("last climb", new ValueRange(0.055, 0.059, 0.064), 40000, true, new ValueRange(60, 66, 70)),
-                        new GearLadder.SteepPiece("first climb", new ValueRange(0.044, 0.047, 0.049), 8000, true, new ValueRange(70, 75, 80))),
+                List.of(new GearLadder.SteepMark("steepest 100 m", new ValueRange(0.21, 0.24, 0.26), 45000, false, new ValueRange(38, 42, 45)),
+                        new GearLadder.SteepMark("steepest 500 m", new ValueRange(0.12, 0.129, 0.14), 44000, true, new ValueRange(48, 52, 55)),
+                        new GearLadder.SteepMark("steepest 1 km", new ValueRange(0.09, 0.095, 0.1), 44000, true, new ValueRange(58, 62, 65)),
+                        new GearLadder.SteepMark("last climb", new ValueRange(0.055, 0.059, 0.064), 40000, true, new ValueRange(60, 66, 70)),
+                        new GearLadder.SteepMark("first climb", new ValueRange(0.044, 0.047, 0.049), 8000, true, new ValueRange(70, 75, 80))),
                 List.of(new GearLadder.SpeedMark("useful at speed", new ValueRange(12.5, 13.3, 14.2)),
                         new GearLadder.SpeedMark("spun out", new ValueRange(14.0, 14.4, 15.0))));
     }
@@ -172,68 +172,68 @@ final class SamplePictures {
     }
 
     static WorthChart worthChart() {
-        return new WorthChart(List.of(new WorthChart.Row("rear tyre casing", "reinforced", "light", new ValueRange(60, 180, 260), false,
+        return new WorthChart(List.of(new WorthChart.WorthBar("rear tyre casing", "reinforced", "light", new ValueRange(60, 180, 260), false,
                         "equal at one more stop of 8 min in 4.2 rides"),
-                new WorthChart.Row("front tyre width", "60 mm", "57 mm", new ValueRange(-25, 20, 60), true, ""),
-                new WorthChart.Row("wheel rim depth", "shallow", "mid", new ValueRange(-90, -45, -10), false, ""),
-                new WorthChart.Row("kind of bike", "cross-country full suspension", "cross-country hardtail with a suspension seatpost",
+                new WorthChart.WorthBar("front tyre width", "60 mm", "57 mm", new ValueRange(-25, 20, 60), true, ""),
+                new WorthChart.WorthBar("wheel rim depth", "shallow", "mid", new ValueRange(-90, -45, -10), false, ""),
+                new WorthChart.WorthBar("kind of bike", "cross-country full suspension", "cross-country hardtail with a suspension seatpost",
                         new ValueRange(-700, -420, -130), false, "")));
     }
 
     static DayStrip dayStrip(int hours, int startHour) {
-        List<DayStrip.Hour> out = new ArrayList<>();
+        List<DayStrip.HourColumn> out = new ArrayList<>();
         for (int i = 0; i < hours; i++) {
             double to = i == hours - 1 ? i * 3600 + 1200 : (i + 1) * 3600;
-            out.add(new DayStrip.Hour(i * 3600, to, 9.0 + 3 * Math.sin(i / 3.0) + i % 5, new ValueRange(0.4, 0.5 + 0.05 * i, 0.9 + 0.05 * i),
+            out.add(new DayStrip.HourColumn(i * 3600, to, 9.0 + 3 * Math.sin(i / 3.0) + i % 5, new ValueRange(0.4, 0.5 + 0.05 * i, 0.9 + 0.05 * i),
                     new ValueRange(60, 70, 80)));
         }
         double end = out.get(hours - 1).toSeconds();
         double sunset = Math.min(end, Math.max(0, (20.5 - startHour) * 3600));
         double dark = Math.min(end, sunset + 2200);
-        return new DayStrip(startHour * 3600, out, List.of(new DayStrip.LightSpan(0, sunset, DayStrip.Light.DAY),
-                new DayStrip.LightSpan(sunset, dark, DayStrip.Light.TWILIGHT), new DayStrip.LightSpan(dark, end, DayStrip.Light.NIGHT)));
+        return new DayStrip(startHour * 3600, out, List.of(new DayStrip.LightSection(0, sunset, DayStrip.LightBand.DAY),
+                new DayStrip.LightSection(sunset, dark, DayStrip.LightBand.TWILIGHT), new DayStrip.LightSection(dark, end, DayStrip.LightBand.NIGHT)));
     }
 
     /** The same with the weather of each hour. */
     static DayStrip dayStripByHour(int hours, int startHour) {
         List<String> goings = List.of("dry", "dry to damp", "damp", "damp to wet", "wet");
         DayStrip plain = dayStrip(hours, startHour);
-        List<DayStrip.Hour> out = new ArrayList<>();
+        List<DayStrip.HourColumn> out = new ArrayList<>();
         for (int i = 0; i < hours; i++) {
-            DayStrip.Hour hour = plain.hours().get(i);
+            DayStrip.HourColumn hour = plain.hours().get(i);
             double rain = i % 7 * 1.7;
-            out.add(new DayStrip.Hour(hour.fromSeconds(), hour.toSeconds(), hour.temperatureCelsius(), hour.drinkLitres(), hour.carbohydrateGrams(),
-                    new DayStrip.Weather(8.0 + 5 * i % 60, List.of("SW", "WSW", "N").get(i % 3), new ValueRange(rain, rain, rain), goings.get(i % goings.size()))));
+            out.add(new DayStrip.HourColumn(hour.fromSeconds(), hour.toSeconds(), hour.temperatureCelsius(), hour.drinkLitres(), hour.carbohydrateGrams(),
+                    new DayStrip.HourReading(8.0 + 5 * i % 60, List.of("SW", "WSW", "N").get(i % 3), new ValueRange(rain, rain, rain), goings.get(i % goings.size()))));
         }
         return new DayStrip(plain.startOfDay(), out, plain.light());
     }
 
     static BackPlan backPlan() {
-        return new BackPlan(8 * 3600, "2026-06-20", List.of(new BackPlan.Sitting("three days before", -60 * 3600, 14, 5, 9000.0),
-                new BackPlan.Sitting("night before", -11 * 3600, 22, 9, 3600.0), new BackPlan.Sitting("on the morning", -3600, 12, 8, null)),
-                List.of(new BackPlan.Wait("sealant", -60 * 3600, -48 * 3600), new BackPlan.Wait("brake pads bed in", -58 * 3600, -50 * 3600)),
-                List.of(new BackPlan.LastMoment("wet: 3 changes", -16 * 3600), new BackPlan.LastMoment("cold: 1 change", -2.5 * 3600)));
+        return new BackPlan(8 * 3600, "2026-06-20", List.of(new BackPlan.SessionBar("three days before", -60 * 3600, 14, 5, 9000.0),
+                new BackPlan.SessionBar("night before", -11 * 3600, 22, 9, 3600.0), new BackPlan.SessionBar("on the morning", -3600, 12, 8, null)),
+                List.of(new BackPlan.WaitBar("sealant", -60 * 3600, -48 * 3600), new BackPlan.WaitBar("brake pads bed in", -58 * 3600, -50 * 3600)),
+                List.of(new BackPlan.DeadlineMark("wet: 3 changes", -16 * 3600), new BackPlan.DeadlineMark("cold: 1 change", -2.5 * 3600)));
     }
 
     static BeforeAfter beforeAfter() {
-        return new BeforeAfter("trail bike", List.of(new BeforeAfter.Row("front tyre", "all-round 57, light casing", "all-round 60, reinforced casing", true, "", ""),
-                new BeforeAfter.Row("rear tyre", "all-round 57, light casing", "fast 57", true, "winter bike", "training bike with a long name"),
-                new BeforeAfter.Row("wheels", "carbon, 29 mm inside", "carbon, 29 mm inside", false, "", ""),
-                new BeforeAfter.Row("lights", "", "bar light 900 lm", true, "", ""), new BeforeAfter.Row("mudguards", "clip-on rear", "", true, "", "")));
+        return new BeforeAfter("trail bike", List.of(new BeforeAfter.PlaceComparison("front tyre", "all-round 57, light casing", "all-round 60, reinforced casing", true, "", ""),
+                new BeforeAfter.PlaceComparison("rear tyre", "all-round 57, light casing", "fast 57", true, "winter bike", "training bike with a long name"),
+                new BeforeAfter.PlaceComparison("wheels", "carbon, 29 mm inside", "carbon, 29 mm inside", false, "", ""),
+                new BeforeAfter.PlaceComparison("lights", "", "bar light 900 lm", true, "", ""), new BeforeAfter.PlaceComparison("mudguards", "clip-on rear", "", true, "", "")));
     }
 
     static TrackPlan trackPlan(double kilometres, int stretches, long seed) {
         Random random = new Random(seed);
         double metres = kilometres * 1000;
         double[] ends = ends(metres, stretches, random);
-        List<TrackPlan.Leg> legs = new ArrayList<>();
+        List<TrackPlan.TrackLeg> legs = new ArrayList<>();
         for (int i = 0; i < stretches; i++) {
             List<TrackPlan.PlanPoint> points = new ArrayList<>();
             for (double at = ends[i]; at < ends[i + 1]; at += 50) {
                 points.add(place(at, metres));
             }
             points.add(place(ends[i + 1], metres));
-            legs.add(new TrackPlan.Leg(MATERIALS[random.nextInt(MATERIALS.length)], "any", points));
+            legs.add(new TrackPlan.TrackLeg(MATERIALS[random.nextInt(MATERIALS.length)], "any", points));
         }
         List<TrackPlan.KilometreMark> marks = new ArrayList<>();
         for (int kilometre = 1; kilometre < kilometres; kilometre++) {

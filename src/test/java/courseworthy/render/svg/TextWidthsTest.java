@@ -49,7 +49,7 @@ class TextWidthsTest {
         assertThat(TextWidths.cut("gravel", 34, false)).isEqualTo("gra\u2026");
         assertThat(TextWidths.cut("a \ud83d\udeb2\ud83d\udeb2", 40, false)).isEqualTo("a\u2026");
         assertThat(TextWidths.cut("gravel", 3, false)).isEmpty();
-        assertThat(TextLines.of("one two three four", 60, false, 2)).extracting(PictureText::metric)
+        assertThat(LabelLines.of("one two three four", 60, false, 2)).extracting(PictureText::metric)
                 .containsExactly("one two", TextWidths.cut("three four", 60, false));
     }
 
@@ -66,7 +66,7 @@ class TextWidthsTest {
     @Test
     void aFigureAndItsUnitOnTwoLinesAreBothOfOneSystem() {
         double width = PictureText.of("a climb of 300").width(false) + 1;
-        List<PictureText> lines = TextLines.of("a climb of 300 m", width, false, 3);
+        List<PictureText> lines = LabelLines.of("a climb of 300 m", width, false, 3);
         assertThat(lines).extracting(PictureText::metric).containsExactly("a climb of 300", "m");
         assertThat(lines).extracting(PictureText::customary).containsExactly("a climb of", "980\u202fft");
     }

@@ -22,7 +22,7 @@ class JsonRideTest {
     private static final Ground ROAD = InventedCourse.ground(Surface.ASPHALT, Smoothness.GOOD, null, null);
 
     private static JsonNode ride(Course course) {
-        Rider rider = Rider.builder().mass(70.0).kit(3.0).efforts(List.of(new Rider.Effort(3600, 260))).skill("good").build();
+        Rider rider = Rider.builder().mass(70.0).kit(3.0).efforts(List.of(new Rider.MaximalEffort(3600, 260))).skill("good").build();
         return OutputSchema.tree(Json.written(json -> new JsonRide(json).of(Survey.of(course, rider, Event.UNKNOWN, Bike.UNKNOWN).estimated())))
                 .get("ride");
     }

@@ -12,22 +12,22 @@ import java.util.List;
  * @param pieces its text
  * @param marks  its rules and boxes
  */
-record Row(double gap, double height, double ascent, boolean keep, List<Piece> pieces, List<Mark> marks) {
+record PdfRow(double gap, double height, double ascent, boolean keep, List<RowPiece> pieces, List<RowMark> marks) {
 
-    Row {
+    PdfRow {
         pieces = List.copyOf(pieces);
         marks = List.copyOf(marks);
     }
 
     /** Text of one element. */
-    record Piece(Tag tag, double x, List<Run> runs) {
-        Piece {
+    record RowPiece(StructureTag tag, double x, List<GlyphRun> runs) {
+        RowPiece {
             runs = List.copyOf(runs);
         }
     }
 
     /** Characters in one face and size. */
-    record Run(Face face, double size, double x, String text) {
+    record GlyphRun(Face face, double size, double x, String text) {
     }
 
     /**
@@ -36,22 +36,22 @@ record Row(double gap, double height, double ascent, boolean keep, List<Piece> p
      * @param tag    what it belongs to; null where it is decoration
      * @param line   width of its outline; 0 where it is filled
      */
-    record Mark(Tag tag, double x, double y, double width, double height, double line) {
+    record RowMark(StructureTag tag, double x, double y, double width, double height, double line) {
     }
 
-    Row above(double space) {
-        return new Row(space, height, ascent, keep, pieces, marks);
+    PdfRow above(double space) {
+        return new PdfRow(space, height, ascent, keep, pieces, marks);
     }
 
-    Row kept(boolean with) {
-        return new Row(gap, height, ascent, with, pieces, marks);
+    PdfRow kept(boolean with) {
+        return new PdfRow(gap, height, ascent, with, pieces, marks);
     }
 
-    Row taller(double by) {
-        return new Row(gap, height + by, ascent, keep, pieces, marks);
+    PdfRow taller(double by) {
+        return new PdfRow(gap, height + by, ascent, keep, pieces, marks);
     }
 
-    Row with(List<Piece> otherPieces, List<Mark> otherMarks) {
-        return new Row(gap, height, ascent, keep, otherPieces, otherMarks);
+    PdfRow with(List<RowPiece> otherPieces, List<RowMark> otherMarks) {
+        return new PdfRow(gap, height, ascent, keep, otherPieces, otherMarks);
     }
 }

@@ -1,6 +1,6 @@
 package courseworthy.render.pdf;
 
-import courseworthy.render.pdf.Row.Run;
+import courseworthy.render.pdf.PdfRow.GlyphRun;
 import courseworthy.report.RichText;
 import courseworthy.report.Span;
 import courseworthy.report.SpanVisitor;
@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Breaks rich text into lines that fit a width: between words, within a word only where it is wider than a line. */
-final class TextLines implements SpanVisitor {
+final class PdfTextLines implements SpanVisitor {
 
     /** Stands for a space at which no line is broken, while lines are broken. */
     private static final String GLUE = "\u0001";
@@ -22,15 +22,15 @@ final class TextLines implements SpanVisitor {
     private final double size;
     private final double width;
     private final boolean bold;
-    private final List<List<Run>> lines = new ArrayList<>();
-    private List<Run> line = new ArrayList<>();
+    private final List<List<GlyphRun>> lines = new ArrayList<>();
+    private List<GlyphRun> line = new ArrayList<>();
     private double used;
     /** What stands together since the last space, and so is not broken apart. */
-    private final List<Run> word = new ArrayList<>();
+    private final List<GlyphRun> word = new ArrayList<>();
     private double wordWidth;
     private boolean spaced;
 
-    private TextLines(Faces faces, double size, double width, boolean bold) {
+    private PdfTextLines(Faces faces, double size, double width, boolean bold) {
         this.faces = faces;
         this.size = size;
         this.width = width;
@@ -38,8 +38,8 @@ final class TextLines implements SpanVisitor {
     }
 
     /** @param bold whether all of it is bold; else what is strong is */
-    static List<List<Run>> of(RichText text, Faces faces, double size, double width, boolean bold) {
-        TextLines out = new TextLines(faces, size, width, bold);
+    static List<List<GlyphRun>> of(RichText text, Faces faces, double size, double width, boolean bold) {
+        PdfTextLines out = new PdfTextLines(faces, size, width, bold);
         text.spans().forEach(span -> span.accept(out));
         out.endWord();
         if (!out.line.isEmpty()) {
@@ -51,7 +51,7 @@ final class TextLines implements SpanVisitor {
     /** Points that the text takes on one line. */
     static double natural(RichText text, Faces faces, double size, boolean bold) {
         double out = 0;
-        for (Run run : of(text, faces, size, Double.MAX_VALUE, bold).stream().flatMap(List::stream).toList()) {
+        for (GlyphRun run : of(text, faces, size, Double.MAX_VALUE, bold).stream().flatMap(List::stream).toList()) {
             out = run.x() + faces.width(run.text(), run.face(), size);
         }
         return out;
@@ -107,7 +107,7 @@ final class TextLines implements SpanVisitor {
     }
 
     private void append(String part, Face face) {
-        word.add(new Run(face, size, wordWidth, part));
+        word.add(new GlyphRun(face, size, wordWidth, part));
         wordWidth += faces.width(part, face, size);
     }
 
@@ -136,7 +136,7 @@ final class TextLines implements SpanVisitor {
     }
 
     private void brokenWord() {
-        for (Run run : word) {
+        for (GlyphRun run : word) {
             for (int i = 0; i < run.text().length(); ) {
                 String c = Character.toString(run.text().codePointAt(i));
                 double wide = faces.width(c, run.face(), size);
@@ -152,18 +152,18 @@ final class TextLines implements SpanVisitor {
 
     /** Adds to the last run where it has the same face. */
     private void put(Face face, String text, double x) {
-        Run last = line.isEmpty() ? null : line.get(line.size() - 1);
+        GlyphRun last = line.isEmpty() ? null : line.get(line.size() - 1);
         if (last != null && last.face() == face) {
-            line.set(line.size() - 1, new Run(face, size, last.x(), last.text() + text));
+            line.set(line.size() - 1, new GlyphRun(face, size, last.x(), last.text() + text));
         } else {
-            line.add(new Run(face, size, x, text));
+            line.add(new GlyphRun(face, size, x, text));
         }
     }
 
     /** The space at the end is not seen, but keeps the words apart for a reader aloud. */
     private void endLine() {
-        Run last = line.get(line.size() - 1);
-        line.set(line.size() - 1, new Run(last.face(), size, last.x(), last.text() + " "));
+        GlyphRun last = line.get(line.size() - 1);
+        line.set(line.size() - 1, new GlyphRun(last.face(), size, last.x(), last.text() + " "));
         lines.add(line);
         line = new ArrayList<>();
         used = 0;

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text broken into lines of a width. */
-final class TextLines {
+final class LabelLines {
 
     /** From one line to the next, pixels. */
     static final double PITCH = 15;
 
-    private TextLines() {
+    private LabelLines() {
     }
 
     /**

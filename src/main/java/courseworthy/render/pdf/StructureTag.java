@@ -4,36 +4,36 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** An element of the logical structure of a document (ISO 32000-1, 14.8.4): what a reader aloud goes by. */
-final class Tag {
+final class StructureTag {
 
     private final String role;
-    private final List<Tag> kids = new ArrayList<>();
+    private final List<StructureTag> kids = new ArrayList<>();
     private String spoken = "";
     private String scope = "";
 
-    private Tag(String role) {
+    private StructureTag(String role) {
         this.role = role;
     }
 
-    static Tag document() {
-        return new Tag("Document");
+    static StructureTag document() {
+        return new StructureTag("Document");
     }
 
     /** A new last element within this one. */
-    Tag add(String kid) {
-        Tag out = new Tag(kid);
+    StructureTag add(String kid) {
+        StructureTag out = new StructureTag(kid);
         kids.add(out);
         return out;
     }
 
     /** Words to be read in place of what is drawn. */
-    Tag spoken(String words) {
+    StructureTag spoken(String words) {
         spoken = words;
         return this;
     }
 
     /** What a heading of a table heads: {@code Row} or {@code Column}. */
-    Tag scope(String of) {
+    StructureTag scope(String of) {
         scope = of;
         return this;
     }
@@ -42,7 +42,7 @@ final class Tag {
         return role;
     }
 
-    List<Tag> kids() {
+    List<StructureTag> kids() {
         return kids;
     }
 

@@ -6,15 +6,15 @@ package courseworthy.wear;
  * @param low  s, m or days
  * @param high the same where a manufacturer states one figure
  */
-public record Bounds(double low, double high) {
+public record IntervalBounds(double low, double high) {
 
-    public Bounds {
+    public IntervalBounds {
         if (!(low > 0 && low <= high)) {
             throw new IllegalArgumentException(low + " " + high);
         }
     }
 
-    static Bounds exact(double value) {
-        return new Bounds(value, value);
+    static IntervalBounds exact(double value) {
+        return new IntervalBounds(value, value);
     }
 }

@@ -6,5 +6,5 @@ package courseworthy.course;
  * @param what  in words, {@code elevation spikes removed}
  * @param count how many
  */
-public record Repair(String what, int count) {
+public record TrackRepair(String what, int count) {
 }
