@@ -53,9 +53,9 @@ public record ChangeGroup(List<Topic> topics, ChangeLevel change, List<DecisionC
     public DecisionChange example() {
         DecisionChange best = members.get(0);
         for (DecisionChange each : members) {
-            boolean told = each.cause().through() == null;
-            boolean toldBest = best.cause().through() == null;
-            if (told && !toldBest || told == toldBest && each.topic().equals(best.topic()) && each.by() > best.by()) {
+            boolean ofRow = each.cause().through() == null;
+            boolean bestOfRow = best.cause().through() == null;
+            if (ofRow && !bestOfRow || ofRow == bestOfRow && each.topic().equals(best.topic()) && each.by() > best.by()) {
                 best = each;
             }
         }

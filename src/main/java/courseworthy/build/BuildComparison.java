@@ -41,7 +41,7 @@ final class BuildComparison {
     /** Less than this is no temptation, s: what a swap counts for. */
     private static final double TEMPTING = BuildObjective.NOTCH_SECONDS;
     /** So many of those that tempt most are told (judgement). */
-    private static final int TOLD = 6;
+    private static final int MOST_LISTED = 6;
     /** So few races a year repay little (common practice, no source). */
     private static final int FEW = 3;
     /** Reasons told of one part (judgement). */
@@ -281,7 +281,7 @@ final class BuildComparison {
         BuildVariables.candidates(workshop, bike).forEach((place, parts) -> parts.forEach(part -> tempted(tempting, place, part)));
         tempting.sort(Comparator.comparingDouble((Stay each) -> each.returns() == null ? 0 : -each.returns().mid())
                 .thenComparing(each -> each.part().name()).thenComparing(Stay::place));
-        out.addAll(tempting.subList(0, Math.min(TOLD, tempting.size())));
+        out.addAll(tempting.subList(0, Math.min(MOST_LISTED, tempting.size())));
         for (Part other : workshop.bikes()) {
             if (other != bike) {
                 out.add(new Stay(other, null, null, null, List.of(otherBike(other))));
@@ -310,7 +310,7 @@ final class BuildComparison {
 
     /** A part that fits, is not used, and would return time if nothing else counted. */
     private void tempted(List<Stay> out, MountingPlace place, Part part) {
-        if (part == null || build.containsValue(part) || build.get(place) == null || told(out, part)) {
+        if (part == null || build.containsValue(part) || build.get(place) == null || listed(out, part)) {
             return;
         }
         Map<MountingPlace, Part> with = new EnumMap<>(build);
@@ -359,7 +359,7 @@ final class BuildComparison {
         return false;
     }
 
-    private static boolean told(List<Stay> stays, Part part) {
+    private static boolean listed(List<Stay> stays, Part part) {
         for (Stay each : stays) {
             if (each.part() == part) {
                 return true;

@@ -46,9 +46,9 @@ final class BuildPressures {
     static BuildPressures of(Call call, Map<MountingPlace, Part> parts) {
         BuildPressures pressures = new BuildPressures(call, parts);
         Map<Measure, MeasureValue> derived = DerivedMeasures.after(LAYER, call.demands(), pressures.settled());
-        pressures.tell(End.FRONT, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL, derived.get(Measure.FRONT_REFERENCE_PRESSURE),
+        pressures.addTyre(End.FRONT, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL, derived.get(Measure.FRONT_REFERENCE_PRESSURE),
                 derived.get(Measure.FRONT_PRESSURE_FLOOR));
-        pressures.tell(End.REAR, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL, derived.get(Measure.REAR_REFERENCE_PRESSURE),
+        pressures.addTyre(End.REAR, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL, derived.get(Measure.REAR_REFERENCE_PRESSURE),
                 derived.get(Measure.REAR_PRESSURE_FLOOR));
         return pressures;
     }
@@ -82,7 +82,7 @@ final class BuildPressures {
         to.put(topic, new SettledTopic(topic, got != null, got == null ? 0 : got));
     }
 
-    private void tell(End end, MountingPlace tyre, MountingPlace wheel, MeasureValue reference, MeasureValue floor) {
+    private void addTyre(End end, MountingPlace tyre, MountingPlace wheel, MeasureValue reference, MeasureValue floor) {
         Part on = parts.get(tyre);
         if (on == null || reference == null) {
             return;

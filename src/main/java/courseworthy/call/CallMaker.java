@@ -205,8 +205,8 @@ public final class CallMaker {
             inOrder.add(decisions.get(topic));
         }
         tasks.sort(TaskOrder.BY_TIME_AND_ID);
-        List<UndeterminedRule> untold = new ArrayList<>(couldNotTell);
-        untold.sort(UndeterminedOrder.BY_ID);
-        return new Call(demands, inOrder, tasks, untold);
+        List<UndeterminedRule> sorted = new ArrayList<>(couldNotTell);
+        sorted.sort(UndeterminedOrder.BY_ID);
+        return new Call(demands, inOrder, tasks, sorted);
     }
 }

@@ -44,7 +44,7 @@ final class PdfOutput {
     }
 
     private static boolean isTerminal() {
-        String told = System.getProperty("courseworthy.tty");
-        return told == null ? System.console() != null : "1".equals(told);
+        String set = System.getProperty("courseworthy.tty");
+        return set == null ? System.console() != null : "1".equals(set);
     }
 }

@@ -25,8 +25,8 @@ public record Terminal(boolean colours, boolean trace, boolean pipe, int width) 
      * COURSEWORTHY_TRACE=1.
      */
     static Terminal of(Properties properties, Map<String, String> environment) {
-        String told = properties.getProperty("courseworthy.tty");
-        boolean terminal = told == null ? System.console() != null : "1".equals(told);
+        String set = properties.getProperty("courseworthy.tty");
+        boolean terminal = set == null ? System.console() != null : "1".equals(set);
         boolean refused = !environment.getOrDefault("NO_COLOR", "").isEmpty()
                 || "dumb".equals(environment.get("TERM"));
         return new Terminal(terminal && !refused, "1".equals(environment.get("COURSEWORTHY_TRACE")),

@@ -12,19 +12,19 @@ import java.util.Map;
  * @param hours   s, from start to finish; null where not told
  * @param weather as it was
  * @param day     what happened, a line each, in the order of the keys
- * @param told    what it says of topics
+ * @param reported    what it says of topics
  * @param changed what was ridden instead of the advice, in the topics' ticks or positions
  * @param would   what the rider would ride the next time
  * @param repairs what punctures were repaired with, one each; those for which the debrief does not say are left out
  * @param notes   in the rider's words; may be empty
  */
-public record Debrief(String name, String file, Double hours, ReportedWeather weather, List<DebriefLine> day, List<ReportedValue> told, Map<Topic, Long> changed,
+public record Debrief(String name, String file, Double hours, ReportedWeather weather, List<DebriefLine> day, List<ReportedValue> reported, Map<Topic, Long> changed,
         Map<Topic, Long> would, List<String> repairs, String notes) {
 
     public Debrief {
         day = List.copyOf(day);
         repairs = List.copyOf(repairs);
-        told = List.copyOf(told);
+        reported = List.copyOf(reported);
         changed = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(changed));
         would = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(would));
     }

@@ -62,8 +62,8 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
     /** Whether the time lay in the range that was told; null where either is not known. */
     public Boolean inTime() {
         Double hours = debrief.hours();
-        SavedBrief.Time told = given.time();
-        return hours == null || told == null ? null : Boolean.valueOf(hours >= told.fast() && hours <= told.slow());
+        SavedBrief.Time predicted = given.time();
+        return hours == null || predicted == null ? null : Boolean.valueOf(hours >= predicted.fast() && hours <= predicted.slow());
     }
 
     /** What the day says of each rule, once for a rule: not borne out on one topic goes before borne out on another. */
@@ -89,7 +89,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         /** Null where what the build had is not known. */
         private final Long ridden;
         private final Long would;
-        private final List<ReportedValue> told = new ArrayList<>();
+        private final List<ReportedValue> reported = new ArrayList<>();
         private final List<String> reasons = new ArrayList<>();
         private Direction way;
 
@@ -100,9 +100,9 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
             this.topic = advice.topic();
             this.ridden = debrief.changed().getOrDefault(topic, advice.built());
             this.would = debrief.would().get(topic);
-            for (ReportedValue each : debrief.told()) {
+            for (ReportedValue each : debrief.reported()) {
                 if (each.topic().equals(topic)) {
-                    told.add(each);
+                    reported.add(each);
                 }
             }
         }
@@ -139,7 +139,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         }
 
         private Direction notKnown() {
-            if (!told.isEmpty() || would != null) {
+            if (!reported.isEmpty() || would != null) {
                 reasons.add("what was ridden is not known: the build did not say; write it under changed on the day");
             }
             return null;
@@ -174,7 +174,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         }
 
         private boolean any(Direction wanted) {
-            for (ReportedValue each : told) {
+            for (ReportedValue each : reported) {
                 if (each.way() == wanted) {
                     return true;
                 }
@@ -183,7 +183,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
         }
 
         private void addAll() {
-            for (ReportedValue each : told) {
+            for (ReportedValue each : reported) {
                 reasons.add(each.what() + " (" + each.why() + ")");
             }
         }

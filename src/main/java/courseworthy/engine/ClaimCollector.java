@@ -16,38 +16,38 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Where rules of the network are heard while they fire: rows with what they have to say, joins with their limits. */
+/** Collects the claims of the rules of the network while they fire: those of rows, and the limits of joins. */
 public final class ClaimCollector {
 
     private final ClaimEmitter emitter = new ClaimEmitter();
     private final Map<String, RuleOrigin> joins;
-    private final Set<Row> spoke = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Set<Row> fired = Collections.newSetFromMap(new IdentityHashMap<>());
 
     ClaimCollector(Map<String, RuleOrigin> joins) {
         this.joins = joins;
     }
 
     void row(Row row, Stage stage) {
-        spoke.add(row);
-        emitter.speak(row, stage);
+        fired.add(row);
+        emitter.emit(row, stage);
     }
 
     /** A limit on a topic that comes from others: a bound, kept within what is sensible. */
     public void bound(String rule, String topic, Verb verb, long value, String written, SettledTopicFact... because) {
         Topic on = Topics.of(topic);
         long within = Math.max(on.least(), Math.min(on.most(), value));
-        emitter.say(Claim.of(origin(rule), on, verb, within, written, grounds(because)));
+        emitter.add(Claim.of(origin(rule), on, verb, within, written, grounds(because)));
     }
 
     /** A limit on a topic that comes from others: an option that is not possible. */
     public void ruleOut(String rule, String topic, String option, SettledTopicFact... because) {
         Topic on = Topics.of(topic);
-        emitter.say(Claim.of(origin(rule), on, Verb.RULE_OUT, on.option(option), option, grounds(because)));
+        emitter.add(Claim.of(origin(rule), on, Verb.RULE_OUT, on.option(option), option, grounds(because)));
     }
 
     /** A limit on a topic that comes from others: only these values exist. */
     public void exist(String rule, String topic, AvailableValues values, String written, SettledTopicFact... because) {
-        emitter.say(new Claim(origin(rule), Topics.of(topic), Verb.ONE_OF, values.values(), values.labels(), written, grounds(because)));
+        emitter.add(new Claim(origin(rule), Topics.of(topic), Verb.ONE_OF, values.values(), values.labels(), written, grounds(because)));
     }
 
     private RuleOrigin origin(String rule) {
@@ -66,8 +66,8 @@ public final class ClaimCollector {
         return out;
     }
 
-    boolean spoke(Row row) {
-        return spoke.contains(row);
+    boolean fired(Row row) {
+        return fired.contains(row);
     }
 
     ClaimEmitter emitter() {

@@ -25,7 +25,7 @@ final class ClaimEmitter {
 
     private List<Claim> claims = new ArrayList<>();
     private List<Task> tasks = new ArrayList<>();
-    private final Map<String, UndeterminedNote> muted = new HashMap<>();
+    private final Map<String, UndeterminedNote> undetermined = new HashMap<>();
 
     /** A rule that could not tell. What it is on and what it wants is kept as it came, and joined only where it comes again. */
     private static final class UndeterminedNote {
@@ -54,11 +54,11 @@ final class ClaimEmitter {
     }
 
     /** Says what a row whose condition holds has to say after the stage's layer. */
-    void speak(Row row, Stage stage) {
+    void emit(Row row, Stage stage) {
         List<TestedFact> grounds = new ArrayList<>();
         row.condition().grounds(stage, true, row.condition(), grounds);
         for (Saying saying : row.after(stage.layer())) {
-            say(row, saying, stage, grounds);
+            add(row, saying, stage, grounds);
         }
         if (row.task() != null && row.condition().layer() == stage.layer()) {
             Task task = row.task();
@@ -67,7 +67,7 @@ final class ClaimEmitter {
         }
     }
 
-    private void say(Row row, Saying saying, Stage stage, List<TestedFact> grounds) {
+    private void add(Row row, Saying saying, Stage stage, List<TestedFact> grounds) {
         if (saying.source() instanceof Saying.Literal literal) {
             claims.add(Claim.of(row.origin(), saying.topic(), saying.verb(), literal.value(), saying.written(), grounds));
             return;
@@ -75,7 +75,7 @@ final class ClaimEmitter {
         Saying.Times times = (Saying.Times) saying.source();
         MeasureValue value = stage.demands().get(times.measure());
         if (value == null) {
-            mute(row, List.of(saying.topic().name()), Set.of(times.measure().written()));
+            addUndetermined(row, List.of(saying.topic().name()), Set.of(times.measure().written()));
             return;
         }
         List<TestedFact> with = new ArrayList<>(grounds);
@@ -84,36 +84,36 @@ final class ClaimEmitter {
     }
 
     /** Notes a row whose condition does not hold, where that is for want of knowledge. */
-    void hear(Row row, Stage stage) {
+    void noteIfUnknown(Row row, Stage stage) {
         if (row.condition().on(stage) == Truth.UNKNOWN) {
-            couldNotTell(row, stage);
+            noteUnknown(row, stage);
         }
     }
 
     /** Notes a row whose condition is unknown, unless it would not hold whatever became known. */
-    void couldNotTell(Row row, Stage stage) {
+    void noteUnknown(Row row, Stage stage) {
         if (row.condition().could(stage, true)) {
             Set<String> wanting = new LinkedHashSet<>();
             row.condition().wanting(stage, wanting);
-            mute(row, row.topics(), wanting);
+            addUndetermined(row, row.topics(), wanting);
         }
     }
 
-    private void mute(Row row, List<String> topics, Set<String> wanting) {
-        UndeterminedNote about = muted.get(row.origin().rule());
+    private void addUndetermined(Row row, List<String> topics, Set<String> wanting) {
+        UndeterminedNote about = undetermined.get(row.origin().rule());
         if (about == null) {
-            muted.put(row.origin().rule(), new UndeterminedNote(row, topics, wanting));
+            undetermined.put(row.origin().rule(), new UndeterminedNote(row, topics, wanting));
         } else {
             about.join(topics, wanting);
         }
     }
 
-    void say(Claim claim) {
+    void add(Claim claim) {
         claims.add(claim);
     }
 
     /** What was said since the last time. */
-    FiringResult said() {
+    FiringResult drain() {
         FiringResult said = new FiringResult(claims, tasks);
         claims = new ArrayList<>();
         tasks = new ArrayList<>();
@@ -122,11 +122,11 @@ final class ClaimEmitter {
 
     /** Those that could not tell, by id. */
     List<UndeterminedRule> undetermined() {
-        String[] ids = muted.keySet().toArray(new String[0]);
+        String[] ids = undetermined.keySet().toArray(new String[0]);
         Arrays.sort(ids);
         List<UndeterminedRule> out = new ArrayList<>(ids.length);
         for (String id : ids) {
-            UndeterminedNote about = muted.get(id);
+            UndeterminedNote about = undetermined.get(id);
             out.add(new UndeterminedRule(about.origin, List.copyOf(about.topics), List.copyOf(about.wanting), about.sayings));
         }
         return out;

@@ -92,22 +92,22 @@ public final class DroolsRules implements RuleSet {
             return model;
         }
         for (Row row : rows) {
-            Global<ClaimCollector> heard = globals.computeIfAbsent(row.origin().rank(), rank -> global(rank, model));
+            Global<ClaimCollector> collector = globals.computeIfAbsent(row.origin().rank(), rank -> global(rank, model));
             for (int layer : row.layers()) {
-                model.addRule(ruleOf(row, layer, heard));
+                model.addRule(ruleOf(row, layer, collector));
             }
         }
         return model;
     }
 
-    private static Rule ruleOf(RuleIndexBucket bundle, Global<ClaimCollector> heard) {
+    private static Rule ruleOf(RuleIndexBucket bundle, Global<ClaimCollector> collector) {
         Variable<StageFact> stage = declarationOf(StageFact.class, "stage");
         LayerTest at = new LayerTest(bundle.layer());
         MayHold may = new MayHold(bundle);
         PatternDef<StageFact> pattern = pattern(stage);
         pattern.expr(at.getExpressionHash(), at);
         pattern.expr(may.getExpressionHash(), may);
-        return rule(PACKAGE + bundle.rank().word(), bundle.name()).build(pattern, on(stage, heard).execute(new EmitBucket(bundle)));
+        return rule(PACKAGE + bundle.rank().word(), bundle.name()).build(pattern, on(stage, collector).execute(new EmitBucket(bundle)));
     }
 
     /** Whether some row of a bundle may hold at a stage. */
@@ -124,23 +124,23 @@ public final class DroolsRules implements RuleSet {
         }
     }
 
-    /** What a bundle does when it fires: those of its rows that hold are heard. */
+    /** What a bundle does when it fires: those of its rows that hold add their claims. */
     private record EmitBucket(RuleIndexBucket bundle) implements Block2<StageFact, ClaimCollector> {
         @Override
-        public void execute(StageFact fact, ClaimCollector heard) {
+        public void execute(StageFact fact, ClaimCollector collector) {
             Stage stage = fact.stage();
-            bundle.speak(stage, heard.emitter());
+            bundle.emit(stage, collector.emitter());
         }
     }
 
     private static Global<ClaimCollector> global(Rank rank, ModelImpl model) {
-        Global<ClaimCollector> heard = globalOf(ClaimCollector.class, PACKAGE + rank.word(), COLLECTOR);
-        model.addGlobal(heard);
-        return heard;
+        Global<ClaimCollector> collector = globalOf(ClaimCollector.class, PACKAGE + rank.word(), COLLECTOR);
+        model.addGlobal(collector);
+        return collector;
     }
 
     /** A row waits for the stage at which it can tell; its condition is one node, so that the network is quick to build. */
-    private static Rule ruleOf(Row row, int layer, Global<ClaimCollector> heard) {
+    private static Rule ruleOf(Row row, int layer, Global<ClaimCollector> collector) {
         Variable<StageFact> stage = declarationOf(StageFact.class, "stage");
         PatternDef<StageFact> pattern = pattern(stage);
         LayerTest at = new LayerTest(layer);
@@ -150,7 +150,7 @@ public final class DroolsRules implements RuleSet {
             pattern.expr(holds.getExpressionHash(), holds);
         }
         return rule(PACKAGE + row.origin().rank().word(), row.origin().rule() + " after layer " + layer)
-                .build(pattern, on(stage, heard).execute(new EmitRow(row)));
+                .build(pattern, on(stage, collector).execute(new EmitRow(row)));
     }
 
     /** Whether a stage is that of a layer. Named classes, not lambdas: their identity needs no inspection of byte code. */
@@ -181,12 +181,12 @@ public final class DroolsRules implements RuleSet {
         }
     }
 
-    /** What a row does when it fires: it is heard. */
+    /** What a row does when it fires: it adds its claims. */
     private record EmitRow(Row row) implements Block2<StageFact, ClaimCollector> {
         @Override
-        public void execute(StageFact fact, ClaimCollector heard) {
+        public void execute(StageFact fact, ClaimCollector collector) {
             Stage stage = fact.stage();
-            heard.row(row, stage);
+            collector.row(row, stage);
         }
     }
 
@@ -232,10 +232,10 @@ public final class DroolsRules implements RuleSet {
      * @param demands for the hardest gear that the event allows
      */
     public List<Claim> joined(Demands demands, Collection<SettledTopic> settled) {
-        ClaimCollector heard = new ClaimCollector(joins);
+        ClaimCollector collector = new ClaimCollector(joins);
         KieSession session = network.newKieSession();
         try {
-            session.setGlobal(COLLECTOR, heard);
+            session.setGlobal(COLLECTOR, collector);
             session.insert(pairs.within(GearPairs.allowed(demands)));
             for (SettledTopic one : settled) {
                 if (one.known()) {
@@ -243,7 +243,7 @@ public final class DroolsRules implements RuleSet {
                 }
             }
             session.fireAllRules();
-            return heard.emitter().said().claims();
+            return collector.emitter().drain().claims();
         } finally {
             session.dispose();
         }
@@ -280,11 +280,11 @@ public final class DroolsRules implements RuleSet {
             session.insert(new StageFact(stage));
             session.fireAllRules();
             for (Row row : byLayer.getOrDefault(stage.layer(), List.of())) {
-                if (!collector.spoke(row)) {
-                    collector.emitter().hear(row, stage);
+                if (!collector.fired(row)) {
+                    collector.emitter().noteIfUnknown(row, stage);
                 }
             }
-            return collector.emitter().said();
+            return collector.emitter().drain();
         }
 
         @Override

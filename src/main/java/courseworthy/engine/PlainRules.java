@@ -23,12 +23,12 @@ public final class PlainRules implements RuleSet {
             public FiringResult fire(Stage stage) {
                 for (Row row : byLayer.getOrDefault(stage.layer(), List.of())) {
                     if (row.condition().on(stage) == Truth.TRUE) {
-                        speaker.speak(row, stage);
+                        speaker.emit(row, stage);
                     } else {
-                        speaker.hear(row, stage);
+                        speaker.noteIfUnknown(row, stage);
                     }
                 }
-                return speaker.said();
+                return speaker.drain();
             }
 
             @Override

@@ -185,14 +185,14 @@ record RuleIndexBucket(String name, Rank rank, int layer, Key key, long least, l
         return true;
     }
 
-    /** Lets those speak that hold, and hears those that could not tell. */
-    void speak(Stage stage, ClaimEmitter speaker) {
+    /** Adds the claims of the rows that hold, and notes those whose condition is not known. */
+    void emit(Stage stage, ClaimEmitter speaker) {
         for (int i = 0; i < rows.size(); i++) {
             Truth truth = spans.on(i, stage);
             if (truth == Truth.TRUE) {
-                speaker.speak(rows.get(i), stage);
+                speaker.emit(rows.get(i), stage);
             } else if (truth == Truth.UNKNOWN) {
-                speaker.couldNotTell(rows.get(i), stage);
+                speaker.noteUnknown(rows.get(i), stage);
             }
         }
     }

@@ -128,9 +128,9 @@ public final class DebriefReport {
         if (held.inTime() == null) {
             return was + "; no time was predicted";
         }
-        SavedBrief.Time told = held.given().time();
-        String end = held.inTime() ? ", in range" : held.debrief().hours() < told.fast() ? ", faster" : ", slower";
-        return was + "; predicted " + Figures.time(told.likely()) + " (" + Figures.time(told.fast()) + " to " + Figures.time(told.slow()) + ")" + end;
+        SavedBrief.Time predicted = held.given().time();
+        String end = held.inTime() ? ", in range" : held.debrief().hours() < predicted.fast() ? ", faster" : ", slower";
+        return was + "; predicted " + Figures.time(predicted.likely()) + " (" + Figures.time(predicted.fast()) + " to " + Figures.time(predicted.slow()) + ")" + end;
     }
 
     private static String weather(DebriefResult held) {

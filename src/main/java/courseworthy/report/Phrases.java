@@ -259,9 +259,9 @@ public final class Phrases {
             return topic.text(claim.value());
         }
         double pascal = topic.resolution().base(claim.value());
-        double told = claim.verb() == Verb.AT_MOST ? PressureSteps.down(pascal) : claim.verb() == Verb.AT_LEAST ? PressureSteps.up(pascal)
+        double rounded = claim.verb() == Verb.AT_MOST ? PressureSteps.down(pascal) : claim.verb() == Verb.AT_LEAST ? PressureSteps.up(pascal)
                 : PressureSteps.nearest(pascal);
-        return topic.text(topic.resolution().ticks(told));
+        return topic.text(topic.resolution().ticks(rounded));
     }
 
     /** How a reason is known and whose it is; never surer than the evidence. */

@@ -79,7 +79,7 @@ final class CourseShape {
      * @param bearing heading, radians clockwise from north
      * @param radius  of the bend it lies in, m, straight ones infinite; may be empty where not asked for
      */
-    void tell(double[] bearing, double[] radius) {
+    void fill(double[] bearing, double[] radius) {
         for (int i = 0; i < size; i++) {
             bearing[i] = Math.atan2(east[i + 1] - east[i], north[i + 1] - north[i]);
         }

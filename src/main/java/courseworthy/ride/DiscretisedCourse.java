@@ -266,7 +266,7 @@ public final class DiscretisedCourse {
                 Arrays.fill(bearing, Double.NaN);
             } else {
                 CourseShape shape = new CourseShape(track, size, length);
-                shape.tell(bearing, radius);
+                shape.fill(bearing, radius);
                 if (measured) {
                     harder(shape, stretches, ground, grounds);
                     corners(bearing, stretches, ground, grounds, corner);

@@ -25,16 +25,16 @@ public final class PossibleGround {
         double low = likely == null ? Double.POSITIVE_INFINITY : likely.low();
         double high = likely == null ? Double.NEGATIVE_INFINITY : likely.high();
         double sum = 0;
-        int told = 0;
+        int known = 0;
         for (Ground ground : possible.subList(1, possible.size())) {
             Range each = figure.apply(ground);
             if (each != null) {
                 low = Math.min(low, each.low());
                 high = Math.max(high, each.high());
                 sum += each.mid();
-                told++;
+                known++;
             }
         }
-        return likely == null && told == 0 ? null : new Range(low, likely == null ? sum / told : likely.mid(), high);
+        return likely == null && known == 0 ? null : new Range(low, likely == null ? sum / known : likely.mid(), high);
     }
 }

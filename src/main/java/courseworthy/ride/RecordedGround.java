@@ -256,17 +256,17 @@ public final class RecordedGround {
     private Course hinted(List<RideEstimate> rides, double reference) {
         List<Stretch> out = new ArrayList<>();
         double[] uneven = rides.stream().mapToDouble(this::uneven).toArray();
-        double told = 0;
+        double known = 0;
         double asked = 0;
         for (int i = 0; i < recorded.length; i++) {
             Stretch stretch = stretches.get(i);
             Stretch hinted = isAsked(i) ? hinted(i, rides, uneven, reference) : null;
             asked += isAsked(i) ? stretch.length() : 0;
-            told += hinted == null ? 0 : stretch.length();
+            known += hinted == null ? 0 : stretch.length();
             out.add(hinted == null ? stretch : hinted);
         }
-        String of = kilometres(told) + " of the " + kilometres(asked) + " km of unknown ground that it passes over";
-        return told == 0 ? noted("The recorded ride gives no hint on any of the " + kilometres(asked) + " km of unknown ground that it passes over.")
+        String of = kilometres(known) + " of the " + kilometres(asked) + " km of unknown ground that it passes over";
+        return known == 0 ? noted("The recorded ride gives no hint on any of the " + kilometres(asked) + " km of unknown ground that it passes over.")
                 : withNote(out, "The recorded ride hints at how rough the ground may be on " + of + ": a range, from its speed alone, as of a ride on a "
                 + kind.written() + " bike.");
     }

@@ -31,7 +31,7 @@ final class RecordedTimes {
     private static final double STANDING = 0.9;
     private static final double WINDOW = 10;
     /** A part is known where so much of it was recorded (judgement). */
-    private static final double TOLD = 0.8;
+    private static final double LEAST_COVERED = 0.8;
     /** Mean radius of the earth, m (exact to its digits, IUGG 1980, from memory). */
     private static final double EARTH = 6_371_009;
 
@@ -61,15 +61,15 @@ final class RecordedTimes {
     /** Riding time over a part of the course, s; the mean where it was ridden more than once, NaN where too little of it was recorded. */
     double between(double from, double to) {
         double time = 0;
-        double told = 0;
+        double metresRidden = 0;
         double covered = 0;
         for (int bin = (int) (from / SPACING); bin < Math.min(seconds.length, Math.ceil(to / SPACING)); bin++) {
             double within = (Math.min(to, (bin + 1) * SPACING) - Math.max(from, bin * SPACING)) / SPACING;
             time += seconds[bin] * within;
-            told += metres[bin] * within;
+            metresRidden += metres[bin] * within;
             covered += Math.min(SPACING, metres[bin]) * within;
         }
-        return covered < TOLD * (to - from) ? Double.NaN : time / told * (to - from);
+        return covered < LEAST_COVERED * (to - from) ? Double.NaN : time / metresRidden * (to - from);
     }
 
     private double east(double lon) {

@@ -33,11 +33,11 @@ public final class Roughness {
 
     /** The roughness of a ground, or null where no tag tells. */
     public static Range of(Ground ground) {
-        Range told = direct(ground);
-        if (told == null) {
-            told = indirect(ground);
+        Range range = direct(ground);
+        if (range == null) {
+            range = indirect(ground);
         }
-        return told == null ? null : shaken(told, ground);
+        return range == null ? null : shaken(range, ground);
     }
 
     /** The roughness of ground that may be one of several, the likely one first; null where no tag tells. */
@@ -47,9 +47,9 @@ public final class Roughness {
 
     /** The roughness where it is so many technical grades harder than is written; null where no tag tells. */
     static Range of(Ground ground, double harder) {
-        Range told = of(ground);
-        return told == null || harder == 0 ? told
-                : new Range(held(told.low() + harder), held(told.mid() + harder), held(told.high() + harder));
+        Range range = of(ground);
+        return range == null || harder == 0 ? range
+                : new Range(held(range.low() + harder), held(range.mid() + harder), held(range.high() + harder));
     }
 
     private static double held(double roughness) {
@@ -80,9 +80,9 @@ public final class Roughness {
         return new Range((a.low() + b.low()) / 2, (a.mid() + b.mid()) / 2, (a.high() + b.high()) / 2);
     }
 
-    private static Range shaken(Range told, Ground ground) {
+    private static Range shaken(Range range, Ground ground) {
         double more = (Boolean.TRUE.equals(ground.roots()) ? ROOTS_OR_RUTS : 0) + (Boolean.TRUE.equals(ground.ruts()) ? ROOTS_OR_RUTS : 0);
-        return new Range(Math.min(MOST, told.low() + more), Math.min(MOST, told.mid() + more), Math.min(MOST, told.high() + more));
+        return new Range(Math.min(MOST, range.low() + more), Math.min(MOST, range.mid() + more), Math.min(MOST, range.high() + more));
     }
 
     /** By smoothness alone. */

@@ -63,14 +63,14 @@ final class Sinuosity {
             }
             if (sum >= LONG && TrailCorner.on(stretches.get(stretch[first]).ground().mtbScale(), 0)) {
                 winding = winding == null ? new Sinuosity(shape.turning(CHORD), length) : winding;
-                winding.tell(first, end, sum, thirds);
+                winding.gradeSection(first, end, sum, thirds);
             }
             first = end;
         }
         return thirds;
     }
 
-    private void tell(int first, int end, double whole, int[] thirds) {
+    private void gradeSection(int first, int end, double whole, int[] thirds) {
         double[] doublings = new double[end - first];
         double mean = 0;
         for (int i = 0; i < doublings.length; i++) {

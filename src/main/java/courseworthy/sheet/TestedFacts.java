@@ -21,13 +21,13 @@ public final class TestedFacts {
 
     /** A fact about a measure; {@code written} is empty where a value was taken from it and nothing tested. */
     public static TestedFact of(Measure measure, long value, String written, boolean met, boolean near) {
-        FormattedValue told = LAST[measure.ordinal()];
-        if (told == null || told.value() != value) {
+        FormattedValue formatted = LAST[measure.ordinal()];
+        if (formatted == null || formatted.value() != value) {
             MeasureScale scale = measure.scale();
-            told = new FormattedValue(value, scale.text(value), number(scale, value), unit(scale));
-            LAST[measure.ordinal()] = told;
+            formatted = new FormattedValue(value, scale.text(value), number(scale, value), unit(scale));
+            LAST[measure.ordinal()] = formatted;
         }
-        return new TestedFact(measure.written(), told.text(), told.number(), told.unit(), written, met, near);
+        return new TestedFact(measure.written(), formatted.text(), formatted.number(), formatted.unit(), written, met, near);
     }
 
     public static TestedFact of(Topic topic, long value, String written, boolean met) {

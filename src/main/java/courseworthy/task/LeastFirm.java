@@ -25,7 +25,7 @@ import java.util.List;
 public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInputs> wanted) {
 
     /** So many are named (judgement: what a reader keeps in mind). */
-    private static final int TOLD = 3;
+    private static final int MOST_LISTED = 3;
     /** How much less firm each makes a decision (judgement); what nobody insists on counts less, and a common value on which nobody advises anything comes last. */
     private static final int THIN = 6;
     private static final int THIN_AND_MILD = 4;
@@ -117,13 +117,13 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
         for (Firmness firmness : brief.firmness()) {
             Decision decision = firmness.decision();
             LeastFirm each = new LeastFirm(firmness, brief.close(decision), MissingInputs.of(firmness.unknown()));
-            boolean told = all.stream().anyMatch(other -> other.decision().topic().isFrontOf(decision.topic()) && other.weight() == each.weight());
-            if (each.weight() > 0 && !told) {
+            boolean listed = all.stream().anyMatch(other -> other.decision().topic().isFrontOf(decision.topic()) && other.weight() == each.weight());
+            if (each.weight() > 0 && !listed) {
                 all.add(each);
             }
         }
         all.sort(Comparator.comparingInt(LeastFirm::weight).reversed());
-        return List.copyOf(all.subList(0, Math.min(TOLD, all.size())));
+        return List.copyOf(all.subList(0, Math.min(MOST_LISTED, all.size())));
     }
 
     private int weight() {

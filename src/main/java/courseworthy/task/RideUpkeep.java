@@ -65,8 +65,8 @@ final class RideUpkeep {
         UpkeepPlan plan = UpkeepPlanner.of(workshop, List.of(use), changes(build, date), new WorkTime(ANY_TIME, Map.of()), date);
         Map<String, String> due = new LinkedHashMap<>();
         for (ServiceWork work : plan.work()) {
-            boolean told = build.wear().stream().anyMatch(line -> line.startsWith(work.part() + " "));
-            if (use.parts().contains(work.part()) && !told) {
+            boolean covered = build.wear().stream().anyMatch(line -> line.startsWith(work.part() + " "));
+            if (use.parts().contains(work.part()) && !covered) {
                 due.put(work.what(), work.what() + " falls due by " + work.due() + " (" + work.why() + ")");
             }
         }

@@ -105,10 +105,10 @@ final class RosterCoverage {
         Set<String> borne = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
         riders.forEach(each -> borne.addAll(each.rider().tags()));
         List<Finding> out = new ArrayList<>();
-        SortedSet<String> told = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        SortedSet<String> reported = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
         for (Row row : sheet.rows()) {
             for (String tag : TagCheck.asked(row)) {
-                if (!borne.contains(tag) && told.add(tag)) {
+                if (!borne.contains(tag) && reported.add(tag)) {
                     String near = Spelling.didYouMean(tag, borne);
                     out.add(finding(row, Kind.TAG_WITHOUT_RIDERS, "It asks for the tag " + RequestReader.quoted(tag) + ", which none of the " + riders.size()
                             + (riders.size() == 1 ? " rider" : " riders") + " has.",

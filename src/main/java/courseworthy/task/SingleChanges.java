@@ -17,7 +17,7 @@ import java.util.Set;
 public final class SingleChanges {
 
     /** At most this many are given for one decision, each of another measure (judgement: the rest is in {@code why}). */
-    private static final int TOLD = 3;
+    private static final int MOST_LISTED = 3;
 
     private final DroolsRules rules;
     private final Call call;
@@ -36,10 +36,10 @@ public final class SingleChanges {
         if (found == null) {
             found = trial == null ? NearestChangeFinder.of(rules, call) : NearestChangeFinder.of(call, trial);
         }
-        Set<Measure> told = EnumSet.noneOf(Measure.class);
+        Set<Measure> seen = EnumSet.noneOf(Measure.class);
         List<Flip> out = new ArrayList<>();
         for (Flip flip : found.get(topic)) {
-            if (out.size() < TOLD && told.add(flip.measure())) {
+            if (out.size() < MOST_LISTED && seen.add(flip.measure())) {
                 out.add(flip);
             }
         }

@@ -56,8 +56,8 @@ public final class PressureSteps {
 
     /** The bare number in bar of the step next to a pressure: {@code 1.20}, {@code 4.9}. */
     public static String bar(double pascal) {
-        double told = nearest(pascal);
-        return BigDecimal.valueOf(told / BAR).setScale(told < COARSE_FROM - 1 ? 2 : 1, RoundingMode.HALF_UP).toPlainString();
+        double rounded = nearest(pascal);
+        return BigDecimal.valueOf(rounded / BAR).setScale(rounded < COARSE_FROM - 1 ? 2 : 1, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** {@code 1.20 bar (17 psi)}. @param ceiling null for none */

@@ -337,7 +337,7 @@ public final class WorkshopReader {
     }
 
     private void mount() {
-        Set<Part> told = new LinkedHashSet<>();
+        Set<Part> inCircle = new LinkedHashSet<>();
         for (Map.Entry<Part, Node.Scalar> each : mounted.entrySet()) {
             Part part = each.getKey();
             Node.Scalar at = each.getValue();
@@ -346,10 +346,10 @@ public final class WorkshopReader {
                 String near = Spelling.didYouMean(at.text(), byName.keySet());
                 faults.add(shown, at.line(), "on", at.describe() + ", which is neither a bike nor a part", "the name of a bike or a part",
                         near.isEmpty() ? "Leave the key out where the part lies loose." : near);
-            } else if (told.contains(part)) {
+            } else if (inCircle.contains(part)) {
                 continue;
             } else if (closes(part, host)) {
-                circle(part, at, told);
+                circle(part, at, inCircle);
             } else if (takes(host, part)) {
                 part.mount(host);
             } else {
@@ -359,11 +359,11 @@ public final class WorkshopReader {
     }
 
     /** Said once, at the first part that is written, with all that are in it. */
-    private void circle(Part part, Node.Scalar at, Set<Part> told) {
+    private void circle(Part part, Node.Scalar at, Set<Part> inCircle) {
         StringBuilder way = new StringBuilder("a circle: \"" + part.name() + "\"");
         Part each = part;
         do {
-            told.add(each);
+            inCircle.add(each);
             each = byName.get(mounted.get(each).text());
             way.append(" is on \"").append(each.name()).append('"').append(each == part ? "" : ", which");
         } while (each != part);

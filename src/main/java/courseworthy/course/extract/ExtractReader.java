@@ -90,7 +90,7 @@ public final class ExtractReader {
         MapFileReader reader = reader(number, path);
         readers.add(reader);
         long size = Math.max(1, Files.size(path));
-        LongConsumer told = new LongConsumer() {
+        LongConsumer listener = new LongConsumer() {
             private int last = -1;
 
             @Override
@@ -102,8 +102,8 @@ public final class ExtractReader {
                 }
             }
         };
-        files.add(reader.read(told));
-        told.accept(size);
+        files.add(reader.read(listener));
+        listener.accept(size);
     }
 
     /** A reader for the format in which a file is, as its first bytes show. */

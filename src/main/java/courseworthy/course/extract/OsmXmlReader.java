@@ -63,8 +63,8 @@ final class OsmXmlReader implements MapFileReader {
     }
 
     @Override
-    public ExtractFile read(LongConsumer told) throws IOException {
-        progress = told;
+    public ExtractFile read(LongConsumer listener) throws IOException {
+        progress = listener;
         try (ExtractStream stream = ExtractStream.of(path)) {
             bytes = stream;
             parse();

@@ -108,13 +108,13 @@ public final class MapGround implements TrackGround {
     /** A piece that may be on one of several ways: what is known of all of them is what its ground may be. */
     private static GroundPiece unsure(MatchedPiece piece, TagInterpreter tags) {
         Set<Map<String, String>> mayBe = new LinkedHashSet<>();
-        boolean told = !piece.possible().isEmpty();
+        boolean known = !piece.possible().isEmpty();
         for (MapWay way : piece.possible()) {
             List<Map<String, String>> ground = tags.of(way.tags()).possible();
-            told &= !ground.isEmpty();
+            known &= !ground.isEmpty();
             mayBe.addAll(ground);
         }
-        return told && mayBe.size() <= MOST_POSSIBLE ? GroundPiece.unsure(piece.from(), piece.to(), InferredGround.oneOf(WAYS_CLOSE_BY, mayBe))
+        return known && mayBe.size() <= MOST_POSSIBLE ? GroundPiece.unsure(piece.from(), piece.to(), InferredGround.oneOf(WAYS_CLOSE_BY, mayBe))
                 : GroundPiece.unmatched(piece.from(), piece.to());
     }
 

@@ -171,7 +171,7 @@ public final class Json {
     }
 
     /** The rule that speaks, as fields of the open object. */
-    void author(RuleOrigin author) throws IOException {
+    void origin(RuleOrigin author) throws IOException {
         string("rule", author.rule());
         string("rank", author.rank().word());
         string("force", author.force().word());

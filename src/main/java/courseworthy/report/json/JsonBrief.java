@@ -275,7 +275,7 @@ public final class JsonBrief {
     }
 
     void claim(Claim claim) throws IOException {
-        json.author(claim.origin());
+        json.origin(claim.origin());
         says(claim);
         json.objects("grounds", claim.grounds(), this::ground);
     }

@@ -63,7 +63,7 @@ public final class JsonCatalogue {
     public static String rules(List<RuleEntry> rules) {
         return Json.written(json -> {
             json.objects("rules", rules, rule -> {
-                json.author(rule.origin());
+                json.origin(rule.origin());
                 json.strings("says", rule.says());
                 json.strings("topics", List.copyOf(rule.topics()));
                 json.string("do", rule.does());

@@ -48,10 +48,10 @@ public final class JsonDebrief {
         JsonGround.attribution(held.given().attribution(), json);
         json.object("hours");
         json.decimal("was_s", held.debrief().hours(), 0);
-        SavedBrief.Time told = held.given().time();
-        json.decimal("told_s", told == null ? null : Double.valueOf(told.likely()), 0);
-        json.decimal("told_low_s", told == null ? null : Double.valueOf(told.fast()), 0);
-        json.decimal("told_high_s", told == null ? null : Double.valueOf(told.slow()), 0);
+        SavedBrief.Time predicted = held.given().time();
+        json.decimal("told_s", predicted == null ? null : Double.valueOf(predicted.likely()), 0);
+        json.decimal("told_low_s", predicted == null ? null : Double.valueOf(predicted.fast()), 0);
+        json.decimal("told_high_s", predicted == null ? null : Double.valueOf(predicted.slow()), 0);
         json.yesNo("within", held.inTime());
         json.close();
         weather("weather", held.debrief().weather().going(), held.debrief().weather().low(), held.debrief().weather().high());

@@ -56,7 +56,7 @@ public final class JsonWhy {
     }
 
     private void hearing(RuleTrace hearing) throws IOException {
-        json.author(hearing.origin());
+        json.origin(hearing.origin());
         json.strings("says", hearing.says());
         json.yesNo("spoke", hearing.spoke());
         json.string("holds", hearing.truth().name().toLowerCase(Locale.ROOT));
