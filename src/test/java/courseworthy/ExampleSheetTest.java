@@ -57,7 +57,7 @@ class ExampleSheetTest {
         for (Row row : sheet().rows()) {
             kinds(row.condition(), used);
         }
-        assertThat(used).containsExactlyInAnyOrder("Measured", "Decided", "Stretches", "Share", "OnOccasion", "AllOf", "AnyOf", "NoneOf");
+        assertThat(used).containsExactlyInAnyOrder("MeasureCondition", "DecisionCondition", "Stretches", "StretchShareCondition", "OccasionTest", "AllOf", "AnyOf", "NoneOf");
     }
 
     private static void kinds(Condition condition, Set<String> out) {

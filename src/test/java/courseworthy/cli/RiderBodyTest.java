@@ -54,7 +54,7 @@ class RiderBodyTest {
     @Test
     void aBuildWhoseGearsGoPastALimitSaysSo() throws IOException {
         assertThat(brief("flintmoor-100", "year of birth: 2010", "--workshop", "docs/examples/workshops/cellar.yaml")).contains(
-                "hardest gear: 4.182, which is harder than the event allows this rider, recommended 44x15 (2.93)",
+                "hardest gear: 46x11 (4.18), which is harder than the event allows this rider, recommended 44x15 (2.93)",
                 "or the smaller sprockets blocked off, if the event allows that");
     }
 }
