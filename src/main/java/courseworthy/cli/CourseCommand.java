@@ -25,6 +25,6 @@ final class CourseCommand extends Command {
     @Override
     public void run() {
         CourseResult result = CourseTask.of(workspace(), Request.builder(file.value()).ground(ground.value()).map(map.value()).build());
-        output.write(render(format.value(), output, () -> CourseReport.of(result), () -> JsonBrief.course(result.summary(), result.measures())));
+        output.write(render(format.value(), output, () -> CourseReport.of(result), () -> JsonBrief.course(result)));
     }
 }

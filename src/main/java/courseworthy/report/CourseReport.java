@@ -6,6 +6,7 @@ import courseworthy.report.picture.ElevationProfile;
 import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;
 import courseworthy.task.GroundBasis;
+import courseworthy.worth.RoadBook.SimplifiedHeights;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,13 +27,35 @@ public final class CourseReport {
                 .paragraphs(GroundPhrases.paragraphs(course));
         ElevationLine line = course.line();
         if (line != null) {
-            out.figure(new Figure(RichText.EMPTY, new ElevationProfile(line.distance(), line.elevation(), false), elevation(course)))
+            out.figure(new Figure(highest(result.heights()), new ElevationProfile(line.distance(), line.elevation(), false), elevation(course),
+                    points(result.heights())))
                     .remark(line.absolute() ? "" : "Heights are above the start.");
         }
         return out.section(measures(result)).section(ground(course))
                 .section(Section.builder("course-file", "Notes on the course file").bullets(quoted(Phrases.mended(course))))
                 .section(Section.builder("assumed", "Assumed (not given in your files)").bullets(quoted(course.assumed())))
                 .build();
+    }
+
+    private static RichText highest(SimplifiedHeights heights) {
+        int at = heights.highest();
+        return RichText.of("Highest at " + kilometre(heights.line().distance()[at]) + " km: " + metres(heights.line().elevation()[at]) + " m");
+    }
+
+    private static Table points(SimplifiedHeights heights) {
+        Table.Builder out = Table.builder().figures("km").figures("height, m");
+        for (int i = 0; i < heights.line().size(); i++) {
+            out.row(RichText.of(kilometre(heights.line().distance()[i])), RichText.of(metres(heights.line().elevation()[i])));
+        }
+        return out.build();
+    }
+
+    private static String kilometre(double metres) {
+        return Phrases.number(metres / 1000, 1);
+    }
+
+    private static String metres(double metres) {
+        return Phrases.number(metres, 0);
     }
 
     static RichText elevation(CourseSummary course) {

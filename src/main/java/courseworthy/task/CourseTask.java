@@ -6,6 +6,7 @@ import courseworthy.event.Event;
 import courseworthy.problem.Faults;
 import courseworthy.rider.Bike;
 import courseworthy.rider.Rider;
+import courseworthy.worth.RoadBook.SimplifiedHeights;
 
 /** Surveys a course by itself. */
 public final class CourseTask {
@@ -18,6 +19,6 @@ public final class CourseTask {
         Faults faults = new Faults();
         Course course = workspace.reader(faults).course(request.course(), request.ground(), request.map());
         workspace.stopOrWarn(faults);
-        return new CourseResult(CourseSummary.of(course), Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN));
+        return new CourseResult(CourseSummary.of(course), SimplifiedHeights.of(course.line()), Survey.of(course, Rider.UNKNOWN, Event.UNKNOWN, Bike.UNKNOWN));
     }
 }

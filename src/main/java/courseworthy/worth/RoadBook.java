@@ -1,10 +1,13 @@
 package courseworthy.worth;
 
 import courseworthy.course.ElevationLine;
+import courseworthy.course.ElevationThinner;
 import courseworthy.course.GroundCertainty;
 import courseworthy.course.Surface;
 import courseworthy.demand.DayDemands.Ascent;
 import courseworthy.ride.Range;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
@@ -41,6 +44,30 @@ public record RoadBook(double lap, int laps, SimplifiedHeights heights, List<Roa
      * @param tolerance how far the course is above or below that line at most, m
      */
     public record SimplifiedHeights(ElevationLine line, double tolerance) {
+
+        /** So many parts of the whole height may be off: half a pixel where the heights are drawn 180 pixels high (computing). */
+        private static final double HEIGHT_PARTS = 360;
+        /** Nobody reads a height more closely than this, m (judgement). */
+        private static final double LEAST_TOLERANCE = 0.5;
+
+        /** The points of a line that show it; null for no line. */
+        public static SimplifiedHeights of(ElevationLine line) {
+            if (line == null) {
+                return null;
+            }
+            DoubleSummaryStatistics heights = Arrays.stream(line.elevation()).summaryStatistics();
+            double tolerance = Math.max(LEAST_TOLERANCE, (heights.getMax() - heights.getMin()) / HEIGHT_PARTS);
+            return new SimplifiedHeights(ElevationThinner.thinned(line, tolerance), tolerance);
+        }
+
+        /** The first of the highest points. */
+        public int highest() {
+            int out = 0;
+            for (int i = 1; i < line.size(); i++) {
+                out = line.elevation()[i] > line.elevation()[out] ? i : out;
+            }
+            return out;
+        }
     }
 
     /**

@@ -31,10 +31,6 @@ import java.util.TreeSet;
 /** Makes the road book of a call from the ride that its times come from. */
 public final class RoadBookMaker {
 
-    /** So many parts of the whole height may be off: half a pixel where the heights are drawn 180 pixels high (computing). */
-    private static final double HEIGHT_PARTS = 360;
-    /** Nobody reads a height more closely than this, m (judgement). */
-    private static final double LEAST_TOLERANCE = 0.5;
     /** How closely clock and gears are given, m: by the kilometre, but in no fewer parts of a lap and no more than so many (judgement). */
     private static final double[] CLOSER = {1000, 500, 200, 100};
     private static final double[] WIDER = {1000, 2000, 5000, 10_000};
@@ -77,26 +73,11 @@ public final class RoadBookMaker {
     private RoadBook make() {
         List<RoadBookGround> ground = ground();
         TreeSet<Double> places = places(ground);
-        return new RoadBook(lap, laps(), heights(), ground, drivetrain, gears(gearPlaces(ground, places)), passages(places), on.day().climbs(), deciding(), marks());
+        return new RoadBook(lap, laps(), SimplifiedHeights.of(course.line()), ground, drivetrain, gears(gearPlaces(ground, places)), passages(places), on.day().climbs(), deciding(), marks());
     }
 
     private int laps() {
         return on.estimate().basis().laps();
-    }
-
-    private SimplifiedHeights heights() {
-        ElevationLine line = course.line();
-        if (line == null) {
-            return null;
-        }
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (double height : line.elevation()) {
-            least = Math.min(least, height);
-            most = Math.max(most, height);
-        }
-        double tolerance = Math.max(LEAST_TOLERANCE, (most - least) / HEIGHT_PARTS);
-        return new SimplifiedHeights(ElevationThinner.thinned(line, tolerance), tolerance);
     }
 
     /**

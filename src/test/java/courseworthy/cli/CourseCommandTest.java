@@ -2,9 +2,17 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +37,27 @@ class CourseCommandTest {
         assertThat(CommandRun.of("course", file, "--format", "json")).isEqualTo(refused);
         assertThat(CommandRun.of("brief", file)).isEqualTo(refused);
         assertThat(CommandRun.of("gears", file)).isEqualTo(refused);
+    }
+
+    /** The picture of a course has a title, and its points stand in the page as in the JSON; the highest is the highest of both. */
+    @Test
+    void thePictureOfACourseHasItsTitleAndItsPoints() throws IOException {
+        Document page = Jsoup.parse(CommandRun.of("course", "course-profiles/heather-ridge.yaml", "--format", "html").out());
+        JsonNode heights = OutputSchema.tree(CommandRun.of("course", "course-profiles/heather-ridge.yaml", "--format", "json").out()).get("heights");
+        List<String> expected = new ArrayList<>();
+        int highest = 0;
+        for (int i = 0; i < heights.get("at_m").size(); i++) {
+            expected.add(figure("%.1f", heights.get("at_m").get(i).asDouble() / 1000) + " " + figure("%.0f", heights.get("height_m").get(i).asDouble()));
+            highest = heights.get("height_m").get(i).asDouble() > heights.get("height_m").get(highest).asDouble() ? i : highest;
+        }
+        assertThat(page.select("figure details.data tbody tr").eachText()).hasSizeGreaterThan(10).isEqualTo(expected);
+        String[] words = expected.get(highest).split(" ");
+        assertThat(page.select("figure .figure-title").eachText()).containsExactly("Highest at " + words[0] + " km: " + words[1] + " m");
+        assertThat(page.select("figure svg title").text()).startsWith("Highest at");
+    }
+
+    private static String figure(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
     }
 
     private String written(String content) throws IOException {

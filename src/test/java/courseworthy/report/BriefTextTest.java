@@ -11,6 +11,7 @@ import courseworthy.task.Brief;
 import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;
 import courseworthy.topic.Topics;
+import courseworthy.worth.RoadBook.SimplifiedHeights;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,7 +93,7 @@ class BriefTextTest {
             String written = text(BriefReport.of(hostile.brief()));
             assertThat(written).doesNotContain("\u001b", "\u0007", "\u202e", "\t", "\ud800");
             assertNarrow(written);
-            assertNarrow(new TerminalRenderer(80, false).render(CourseReport.of(new CourseResult(CourseSummary.of(hostile.course()), hostile.call().demands()))));
+            assertNarrow(new TerminalRenderer(80, false).render(CourseReport.of(new CourseResult(CourseSummary.of(hostile.course()), SimplifiedHeights.of(hostile.course().line()), hostile.call().demands()))));
         }
     }
 

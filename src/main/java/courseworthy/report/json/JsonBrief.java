@@ -19,6 +19,7 @@ import courseworthy.report.Phrases;
 import courseworthy.task.Brief.LeaveAlone;
 import courseworthy.task.Brief;
 import courseworthy.task.CalendarResult;
+import courseworthy.task.CourseResult;
 import courseworthy.task.CourseSummary;
 import courseworthy.topic.Topic;
 import java.io.IOException;
@@ -72,12 +73,13 @@ public final class JsonBrief {
     }
 
     /** The course and its demands alone. */
-    public static String course(CourseSummary course, Map<Measure, MeasureValue> demands) {
+    public static String course(CourseResult result) {
         return Json.written(json -> {
             JsonBrief writer = new JsonBrief(json);
-            JsonGround.attribution(course.attribution(), json);
-            writer.course(course);
-            writer.demands(demands);
+            JsonGround.attribution(result.summary().attribution(), json);
+            writer.course(result.summary());
+            JsonRoadBook.heights(json, result.heights());
+            writer.demands(result.measures());
         });
     }
 

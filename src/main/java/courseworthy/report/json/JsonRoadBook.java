@@ -25,7 +25,7 @@ final class JsonRoadBook {
         json.object("road_book", book, known -> {
             json.decimal("lap_m", known.lap(), 1);
             json.number("laps", known.laps());
-            json.object("heights", known.heights(), this::heights);
+            heights(json, known.heights());
             json.objects("ground", known.ground(), this::ground);
             json.string("gears_of", known.drivetrain() == null ? null : known.drivetrain().teeth());
             json.objects("gears", known.gears(), piece -> {
@@ -44,13 +44,16 @@ final class JsonRoadBook {
         });
     }
 
-    private void heights(SimplifiedHeights heights) throws IOException {
-        ElevationLine line = heights.line();
-        json.decimal("tolerance_m", heights.tolerance(), 2);
-        json.yesNo("above_sea", line.absolute());
-        json.yesNo("measured", line.measured());
-        json.decimals("at_m", line.size(), i -> line.distance()[i], 1);
-        json.decimals("height_m", line.size(), i -> line.elevation()[i], 1);
+    /** The points of a line of heights, {@code heights}; null where none are known. */
+    static void heights(Json json, SimplifiedHeights heights) throws IOException {
+        json.object("heights", heights, known -> {
+            ElevationLine line = known.line();
+            json.decimal("tolerance_m", known.tolerance(), 2);
+            json.yesNo("above_sea", line.absolute());
+            json.yesNo("measured", line.measured());
+            json.decimals("at_m", line.size(), i -> line.distance()[i], 1);
+            json.decimals("height_m", line.size(), i -> line.elevation()[i], 1);
+        });
     }
 
     private void ground(RoadBookGround piece) throws IOException {
