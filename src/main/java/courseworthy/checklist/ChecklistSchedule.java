@@ -22,7 +22,7 @@ public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime 
 
     /** The last evening of the week before: the first that leaves the 120 h counted on, whenever the start is. */
     private static final int LAST_EVENING_OF_THE_WEEK = 6;
-    private static final int TWO_EVENINGS = 2;
+    static final int TWO_EVENINGS = 2;
     private static final double MINUTE = 60;
     /** Beginnings are rounded down to this, min: nobody begins at 19:37. */
     private static final int STEP = 5;
@@ -64,12 +64,12 @@ public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime 
         return new ChecklistSchedule(event.zone(), start, finish, slots);
     }
 
-    private static LocalDateTime evening(LocalDateTime start, int daysBefore) {
+    static LocalDateTime evening(LocalDateTime start, int daysBefore) {
         return start.toLocalDate().minusDays(daysBefore).atStartOfDay().plusSeconds(ItemScheduler.EVENING_END);
     }
 
     /** One section an evening, the last of them in time. */
-    private static List<ScheduledSection> onEvenings(List<ChecklistSection> sections, LocalDateTime start) {
+    static List<ScheduledSection> onEvenings(List<ChecklistSection> sections, LocalDateTime start) {
         List<ScheduledSection> out = new ArrayList<>();
         for (int i = 0; i < sections.size(); i++) {
             LocalDateTime to = evening(start, LAST_EVENING_OF_THE_WEEK + sections.size() - 1 - i);
@@ -79,7 +79,7 @@ public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime 
     }
 
     /** One after another, the last of them done at a time. */
-    private static List<ScheduledSection> upTo(LocalDateTime end, List<ChecklistSection> sections) {
+    static List<ScheduledSection> upTo(LocalDateTime end, List<ChecklistSection> sections) {
         List<ScheduledSection> out = new ArrayList<>();
         LocalDateTime to = end;
         for (int i = sections.size() - 1; i >= 0; i--) {
@@ -90,7 +90,7 @@ public record ChecklistSchedule(ZoneId zone, LocalDateTime start, LocalDateTime 
         return out;
     }
 
-    private static List<ScheduledSection> after(LocalDateTime begin, List<ChecklistSection> sections) {
+    static List<ScheduledSection> after(LocalDateTime begin, List<ChecklistSection> sections) {
         List<ScheduledSection> out = new ArrayList<>();
         LocalDateTime from = begin;
         for (int i = 0; i < sections.size(); i++) {

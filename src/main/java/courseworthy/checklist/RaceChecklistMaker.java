@@ -18,7 +18,7 @@ public final class RaceChecklistMaker {
     private static final Map<Deadline, String> TITLES = new EnumMap<>(Map.of(Deadline.WEEK_BEFORE, "week before the race", Deadline.TWO_DAYS_BEFORE, "two days before the race",
             Deadline.NIGHT_BEFORE, "evening before each stage", Deadline.RACE_MORNING, "morning of each stage", Deadline.AT_THE_START, "at each start",
             Deadline.AFTER_THE_RACE, "after each stage"));
-    private static final String AT_THE_END = "after the last stage";
+    static final String AT_THE_END = "after the last stage";
 
     private final List<Checklist> days;
     private final Map<String, List<PendingItem>> byTitle = new LinkedHashMap<>();

@@ -2,16 +2,19 @@ package courseworthy.cli;
 
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.render.calendar.CalendarRenderer;
 import courseworthy.report.BriefPageReport;
 import courseworthy.report.BriefReport;
 import courseworthy.report.PrintedBrief;
 import courseworthy.report.PrintedStages;
+import courseworthy.report.RaceCalendar;
 import courseworthy.report.Report;
 import courseworthy.report.RuleLinks;
 import courseworthy.report.StagesReport;
 import courseworthy.report.json.JsonBrief;
 import courseworthy.report.json.JsonStages;
 import courseworthy.task.Brief;
+import courseworthy.task.CalendarTask;
 import courseworthy.task.MapRequest;
 import courseworthy.task.Request;
 import courseworthy.task.StagesResult;
@@ -31,7 +34,7 @@ final class StagesCommand extends Command {
     private final SourceFunction<List<String>> sheets = repeated("--sheet", "FILE",
             "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
     private final SourceFunction<String> workshop = option("--workshop", "FILE", "What the rider owns: the build is found in it, and its parts wear.");
-    private final SourceFunction<Format> format = format(Format.PDF);
+    private final SourceFunction<Format> format = format(Format.PDF, Format.ICS);
     private final SourceFunction<String> rulePages = rulePages();
     private final Output output = output();
     private final PdfOutput pdf = new PdfOutput(this);
@@ -40,17 +43,21 @@ final class StagesCommand extends Command {
         super("stages", terminal, "Says how one bike should be set up for all days of a stage race, what is worth changing in between, what wears out when, what to do on each evening, and what goes into the bag.",
                 "courseworthy stages three-becks.yaml --rider me.yaml",
                 "courseworthy stages three-becks.yaml --rider me.yaml --stage 2",
-                "courseworthy stages three-becks.yaml --workshop workshop.yaml --format pdf -o race.pdf");
+                "courseworthy stages three-becks.yaml --workshop workshop.yaml --format pdf -o race.pdf",
+                "courseworthy stages three-becks.yaml --rider me.yaml --format ics -o race.ics");
     }
 
     @Override
     public void run() {
-        if (part.value() != null && (stage.value() != null || format.value() == Format.JSON || format.value() == Format.PDF)) {
+        if (part.value() != null && (stage.value() != null || format.value() == Format.JSON || format.value() == Format.PDF || format.value() == Format.ICS)) {
             String beside = stage.value() != null ? "--stage" : "--format " + format.value();
             throw new BadInput(Fault.of("--part", 0, "", beside + " beside it", "text, markdown or html of the whole race", ""));
         }
         if (rulePages.value() != null && stage.value() == null) {
             throw new BadInput(Fault.of("--rule-pages", 0, "", "no --stage", "--stage beside it", "The page of the race gives no rules; the brief of a stage does."));
+        }
+        if (format.value() == Format.ICS && stage.value() != null) {
+            throw new BadInput(Fault.of("--format ics", 0, "", "--stage beside it", "no --stage: the calendar holds all stages", ""));
         }
         RuleLinks links = ruleLinks(rulePages, format.value(), output.folder());
         Request request = Request.builder(null).event(event.value()).ground(ground.value()).map(map.value()).rider(rider.value()).sheets(sheets.value())
@@ -63,6 +70,10 @@ final class StagesCommand extends Command {
         StagesResult result = StagesTask.of(workspace(), request);
         if (printed) {
             pdf.write(output, PrintedStages.of(result), JsonStages.of(result));
+            return;
+        }
+        if (format.value() == Format.ICS) {
+            output.write(CalendarRenderer.render(RaceCalendar.of(result, CalendarTask.ofRace(result), workspace().lastChange())));
             return;
         }
         output.write(render(format.value(), output, () -> part.value() == null ? whole(result) : StagesReport.part(result, part.value()), () -> JsonStages.of(result)));

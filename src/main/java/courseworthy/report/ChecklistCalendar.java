@@ -1,6 +1,7 @@
 package courseworthy.report;
 
 import courseworthy.checklist.Checklist.ChecklistItem;
+import courseworthy.checklist.Checklist.ChecklistSection;
 import courseworthy.checklist.ChecklistSchedule;
 import courseworthy.checklist.ChecklistSchedule.ScheduledSection;
 import courseworthy.demand.Measure;
@@ -16,9 +17,9 @@ import java.util.List;
 public final class ChecklistCalendar {
 
     /** Work is announced when it begins: it has been in the calendar for days. */
-    private static final int AT_ONCE = 0;
+    static final int AT_ONCE = 0;
     /** The ride is announced when the work of the morning is due to be done (common practice, no source), min before. */
-    private static final int AN_HOUR_BEFORE = 60;
+    static final int AN_HOUR_BEFORE = 60;
 
     private final Brief brief;
     private final ChecklistSchedule schedule;
@@ -63,14 +64,20 @@ public final class ChecklistCalendar {
     }
 
     private Entry section(ScheduledSection slot) {
-        List<RichText> lines = new ArrayList<>();
-        for (ChecklistItem item : slot.section().items()) {
-            lines.add(RichText.of(item.critical() ? "! " : "- ").quoted(item.what()).text(". " + CheckboxList.DONE_WHEN + ": ").quoted(item.find()));
-        }
-        lines.add(RichText.ofQuoted(slot.section().done()));
+        List<RichText> lines = lines(slot.section());
         lines.addAll(whose());
         RichText title = RichText.ofQuoted(Phrases.capital(slot.section().when())).text(": ").quoted(name());
         return new Entry(identity(slot.section().due().words(), slot.number()), title, lines, slot.from(), slot.to(), AT_ONCE);
+    }
+
+    /** What is to be done, a line each, and what to say at the end. */
+    static List<RichText> lines(ChecklistSection section) {
+        List<RichText> out = new ArrayList<>();
+        for (ChecklistItem item : section.items()) {
+            out.add(RichText.of(item.critical() ? "! " : "- ").quoted(item.what()).text(". " + CheckboxList.DONE_WHEN + ": ").quoted(item.find()));
+        }
+        out.add(RichText.ofQuoted(section.done()));
+        return out;
     }
 
     private List<RichText> whose() {

@@ -29,6 +29,9 @@ public final class StagesReport {
 
     static final String SET_UP = "set-up";
 
+    /** A race without a name. */
+    static final String UNNAMED = "Stage race";
+
     /** The parts, in order. */
     public static final List<String> PARTS = List.of(SET_UP, "build", "days", "evenings", "checklist", "wear", "bag");
 
@@ -84,7 +87,7 @@ public final class StagesReport {
     }
 
     private Report.Builder titled() {
-        String name = result.event().name().isEmpty() ? "Stage race" : result.event().name();
+        String name = result.event().name().isEmpty() ? UNNAMED : result.event().name();
         return Report.builder(RichText.ofQuoted(name)).identity(name, result.rider(), result.event().date() == null ? "" : result.event().date().toString());
     }
 

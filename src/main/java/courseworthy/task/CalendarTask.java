@@ -1,13 +1,22 @@
 package courseworthy.task;
 
 import courseworthy.checklist.ChecklistSchedule;
+import courseworthy.checklist.RaceSchedule;
+import courseworthy.checklist.RaceSchedule.StageTimes;
 import courseworthy.demand.Measure;
 import courseworthy.event.Event;
 import courseworthy.problem.BadInput;
 import courseworthy.problem.Fault;
+import courseworthy.ride.Range;
+import courseworthy.stage.StageDay;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Puts a brief's checklist on the days and hours before and after the ride. */
 public final class CalendarTask {
+
+    private static final double MINUTE = 60;
 
     private CalendarTask() {
     }
@@ -31,6 +40,25 @@ public final class CalendarTask {
     static ChecklistSchedule schedule(Brief brief, Event event) {
         double longest = Measure.HOURS.scale().resolution().base(brief.demands().get(Measure.HOURS).high());
         return ChecklistSchedule.of(brief.checklist(), event, longest);
+    }
+
+    /**
+     * When the checklist of a race over several days is worked through.
+     *
+     * @throws BadInput where the day or the time of the start of a stage is not given
+     */
+    public static RaceSchedule ofRace(StagesResult race) {
+        List<StageTimes> stages = new ArrayList<>();
+        for (StageDay day : race.setUp().days()) {
+            Event event = day.ride().event();
+            if (event.date() == null || event.start() == null) {
+                throw new BadInput(missing(event));
+            }
+            LocalDateTime start = event.date().atTime(event.start());
+            Range hours = day.hours();
+            stages.add(new StageTimes(day.number(), day.ride().course().name(), start, hours == null ? start : start.plusMinutes((long) Math.ceil(hours.high() / MINUTE))));
+        }
+        return RaceSchedule.of(race.checklist(), stages, race.event().zone());
     }
 
     private static Fault missing(Event event) {
