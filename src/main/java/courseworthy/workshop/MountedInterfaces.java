@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 
-/** The interface by which a part is held on what it is mounted on: what is written as mounted has the same on both. */
+/** The interfaces that a mounted part shares with its host, such as a freehub or a bead seat: both have to say the same. */
 final class MountedInterfaces {
 
     /** Sizes of one interface are given to the tenth of a millimetre, m (computing). */
