@@ -110,9 +110,16 @@ public final class BuildCall {
         List<Decision> decisions = new ArrayList<>();
         for (Decision decision : made.decisions()) {
             decisions.add(decision.topic() == Topics.FRONT_TYRE_PRESSURE ? marked(decision, MountingPlace.FRONT_TYRE, MountingPlace.FRONT_WHEEL)
-                    : decision.topic() == Topics.REAR_TYRE_PRESSURE ? marked(decision, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL) : decision);
+                    : decision.topic() == Topics.REAR_TYRE_PRESSURE ? marked(decision, MountingPlace.REAR_TYRE, MountingPlace.REAR_WHEEL) : withTeeth(decision));
         }
         return new Call(made.demands().with(lowerMarking()), decisions, made.tasks(), made.undetermined());
+    }
+
+    /** A gear as the build has it, by its teeth; any other decision as it is. */
+    private Decision withTeeth(Decision decision) {
+        String label = decision.value() == null ? "" : GearTeeth.label(decision.topic(), parts);
+        return label.isEmpty() ? decision : new Decision(decision.topic(), decision.status(), decision.value(), label, decision.consensus(), decision.taken(),
+                decision.lost(), decision.why());
     }
 
     /** The pressure that stands with the build; null where nobody should pump by a number. */

@@ -17,6 +17,8 @@ public final class CompareReport {
     private static final String MEANS = "Each set-up is recalculated in full with your choices fixed; limits still apply. Times are riding times at the same "
             + "effort. Work is at the crank. What parts weigh and cost in drag and rolling is common practice with a wide range.";
 
+    private static final String BUILD_MEANS = "The build of your workshop is taken as it is mounted, even where a rule says otherwise: the brief lists what its parts fall short of.";
+
     private CompareReport() {
     }
 
@@ -27,9 +29,10 @@ public final class CompareReport {
             SetUp setUp = setUps.get(i);
             Section.Builder section = Section.builder("set-up-" + i, RichText.of(Phrases.capital(letter(i)) + ": ").quoted(setUp.written()));
             setUp.refused().forEach(each -> section.caution(refusal(each)));
-            out.section(section.bullets("Your choice:", changes(result.brief(), setUp, true)).bullets("What follows from it:", changes(result.brief(), setUp, false)).paragraphs(notes(setUp)));
+            String chosen = result.build() && i == 1 ? "What its parts change:" : "Your choice:";
+            out.section(section.bullets(chosen, changes(result.brief(), setUp, true)).bullets("What follows from it:", changes(result.brief(), setUp, false)).paragraphs(notes(setUp)));
         }
-        return out.section(Section.builder("method", "How this is worked out").paragraph(MEANS)).build();
+        return out.section(Section.builder("method", "How this is worked out").paragraph(MEANS).paragraph(result.build() ? BUILD_MEANS : "")).build();
     }
 
     /** The set-ups by letter: the first is the recommended. */

@@ -23,13 +23,15 @@ public final class CompareTask {
         SetUpComparison comparison = new SetUpComparison(answer.rules(), answer.call(), answer.ride()::on);
         List<SetUp> all = new ArrayList<>(List.of(comparison.recommended()));
         Build build = answer.brief().build();
-        if (build != null && build.bike() != null) {
-            all.add(comparison.of("the build of your workshop, " + build.bike().name(), BuildCall.known(build, answer.mounted())));
+        boolean built = build != null && build.bike() != null;
+        if (built) {
+            all.add(comparison.mounted("the build of your workshop, " + build.bike().name(), answer.mounted(),
+                    BuildCall.known(build, answer.mounted()).keySet()));
         }
         for (int i = 0; i < asked.size(); i++) {
             all.add(comparison.of(written.get(i), asked.get(i)));
         }
-        return new CompareResult(answer.brief(), all);
+        return new CompareResult(answer.brief(), all, built);
     }
 
     /** @param needed whether there is nothing else to compare: of a workshop its build is */

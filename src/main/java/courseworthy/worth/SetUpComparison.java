@@ -96,30 +96,51 @@ public final class SetUpComparison {
      * @param values  in the topics' ticks or positions
      */
     public SetUp of(String written, Map<Topic, Long> values) {
-        Call call = CallMaker.call(new RulesWithFixedTopics(rules, values), recommended.demands());
+        RulesWithFixedTopics fixed = new RulesWithFixedTopics(rules, values);
+        Call call = CallMaker.call(fixed, recommended.demands());
+        Call there = onAnotherBike(call) ? CallMaker.call(fixed, on(call.on(Topics.BIKE).text())) : call;
+        return of(written, there, values.keySet(), refused(there, values));
+    }
+
+    /**
+     * A set-up as it is mounted, whatever rules say of its parts.
+     *
+     * @param written its name
+     * @param mounted the call made for it
+     * @param by      topics that its parts realise; the others follow
+     */
+    public SetUp mounted(String written, Call mounted, Set<Topic> by) {
+        return of(written, mounted, by, List.of());
+    }
+
+    private boolean onAnotherBike(Call call) {
         Decision bike = call.on(Topics.BIKE);
-        if (bike.value() != null && !bike.text().equals(recommended.on(bike.topic()).text())) {
-            return onAnother(written, values, bike.text());
-        }
+        return bike.value() != null && !bike.text().equals(recommended.on(Topics.BIKE).text());
+    }
+
+    private SetUp of(String written, Call call, Set<Topic> asked, List<SetUp.RefusedValue> refused) {
         List<String> uncounted = new ArrayList<>();
-        List<SetUp.SetUpDifference> changes = changes(call, values, uncounted);
+        List<SetUp.SetUpDifference> changes = changes(call, asked, uncounted);
+        if (onAnotherBike(call)) {
+            return onAnother(written, call, changes, refused, uncounted);
+        }
         Effect effect = effect(call);
         WorthCalculator here = new WorthCalculator(riding(call), sensitivity);
         Range saved = sensitivity.saved(effect).plus(extensions(call)).plus(spinning(call));
         Range returned = narrower(call) ? Sinkage.narrower(saved, ridden) : saved;
         double takes = riding - returned.mid();
-        return new SetUp(written, changes, refused(call, values), effect, returned, takes, work * takes / riding, SetUp.Gears.of(here), breakEven(call, written, returned), uncounted);
+        return new SetUp(written, changes, refused, effect, returned, takes, work * takes / riding, SetUp.Gears.of(here), breakEven(call, written, returned), uncounted);
     }
 
     /** What differs from the recommended, the asked for first; adds what of it no figure counts. */
-    private List<SetUp.SetUpDifference> changes(Call call, Map<Topic, Long> values, List<String> uncounted) {
+    private List<SetUp.SetUpDifference> changes(Call call, Set<Topic> asked, List<String> uncounted) {
         List<SetUp.SetUpDifference> changes = new ArrayList<>();
         for (Topic topic : Topics.all()) {
             Decision before = recommended.on(topic);
             Decision after = call.on(topic);
             if (!before.text().equals(after.text())) {
-                changes.add(values.containsKey(topic) ? changes.size() - follow(changes) : changes.size(),
-                        new SetUp.SetUpDifference(topic, before.phrase(), after.phrase(), values.containsKey(topic)));
+                changes.add(asked.contains(topic) ? changes.size() - follow(changes) : changes.size(),
+                        new SetUp.SetUpDifference(topic, before.phrase(), after.phrase(), asked.contains(topic)));
                 if (NOT_RIDDEN.contains(topic)) {
                     uncounted.add(topic.name());
                 }
@@ -129,14 +150,11 @@ public final class SetUpComparison {
     }
 
     /** The same ride on another kind of bike: with the usual mass, tyres and position of its kind, since no more of it is known. */
-    private SetUp onAnother(String written, Map<Topic, Long> values, String kind) {
-        Call call = CallMaker.call(new RulesWithFixedTopics(rules, values), on(kind));
-        List<String> uncounted = new ArrayList<>();
-        List<SetUp.SetUpDifference> changes = changes(call, values, uncounted);
+    private SetUp onAnother(String written, Call call, List<SetUp.SetUpDifference> changes, List<SetUp.RefusedValue> refused, List<String> uncounted) {
         RideEstimate there = call.demands().estimated().estimate();
         Range returned = Sinkage.between(SampledEstimate.of(ridden.estimated().estimate()).savedBy(SampledEstimate.of(there)), ridden, call.demands());
         WorthCalculator here = new WorthCalculator(call, Sensitivity.of(call.demands()));
-        return new SetUp(written, changes, refused(call, values), Effect.NONE, returned, there.trace().total(), work(there.trace()),
+        return new SetUp(written, changes, refused, Effect.NONE, returned, there.trace().total(), work(there.trace()),
                 SetUp.Gears.of(here), null, uncounted);
     }
 

@@ -1,14 +1,17 @@
 package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import courseworthy.report.json.OutputSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -147,6 +150,28 @@ class CompareCommandTest {
         CommandRun run = CommandRun.of("compare", "course-profiles/fernbrake.yaml", "--workshop", "docs/examples/workshops/cellar.yaml");
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("SET-UP A: the build of your workshop, ").doesNotContain("SET-UP B");
+    }
+
+    /** A build rides its own gears, as `gears` has them: no pair that is common stands in for its cassette, and no rule takes it away. */
+    @Test
+    void theBuildRidesItsOwnGears() throws IOException {
+        JsonNode own = json("gears").get("decided");
+        JsonNode setUp = json("compare").at("/set_ups/1");
+        assertThat(setUp.get("as_asked").asBoolean()).isTrue();
+        assertThat(setUp.at("/spun_out_from_m_s/value").asDouble()).isCloseTo(own.at("/spun_out_from_m_s/value").asDouble(), within(0.005));
+        for (String[] piece : new String[][]{{"steepest 100 m", "cadence_on_the_steepest_100_m_per_min"}, {"last long climb", "cadence_on_the_last_climb_per_min"}}) {
+            JsonNode climbed = StreamSupport.stream(own.get("climbed").spliterator(), false).filter(each -> each.get("piece").asText().equals(piece[0])).findFirst().orElseThrow();
+            assertThat(setUp.get(piece[1])).as(piece[0]).isEqualTo(climbed.get("cadence_per_min"));
+        }
+        for (String gear : List.of("easiest", "hardest")) {
+            JsonNode difference = StreamSupport.stream(setUp.get("differences").spliterator(), false)
+                    .filter(each -> each.get("topic").asText().equals(gear + " gear")).findFirst().orElseThrow();
+            assertThat(difference.get("here").asText()).startsWith(own.at("/" + gear + "/teeth").asText() + " (");
+        }
+    }
+
+    private static JsonNode json(String command) throws IOException {
+        return new ObjectMapper().readTree(CommandRun.of(command, "course-profiles/fernbrake.yaml", "--workshop", "docs/examples/workshops/cellar.yaml", "--format", "json").out());
     }
 
     @Test
