@@ -9,15 +9,20 @@ import java.util.List;
  *
  * @param estimate of the whole event
  * @param pieces   where it is steep, those that are known
- * @param easiest  where the easiest gear is asked for, m from the start of a lap; null where no gradient is known
+ * @param easiest  where the easiest gear is asked for, on the power it is asked for; null where no gradient is known
  * @param sprint   power of the finishing sprint, W; null where there is none
  * @param aero     where aero extensions can be used
  * @param day      what the day brings along the way
  */
-public record EstimatedRide(RideEstimate estimate, List<RidePiece> pieces, Double easiest, Range sprint, ExtensionUse aero, DayDemands day) {
+public record EstimatedRide(RideEstimate estimate, List<RidePiece> pieces, RidePiece easiest, Range sprint, ExtensionUse aero, DayDemands day) {
 
     public EstimatedRide {
         pieces = List.copyOf(pieces);
+    }
+
+    /** Where the easiest gear is asked for, m from the start of a lap; null where no gradient is known. */
+    public Double easiestAt() {
+        return easiest == null ? null : Double.valueOf(easiest.middle);
     }
 
     /** The piece of a kind, or null where it is not known. */

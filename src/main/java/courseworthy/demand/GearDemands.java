@@ -24,6 +24,7 @@ final class GearDemands {
     static final double MOST_SURGE = 1.4;
     /** The same on 500 m, two to four minutes, and at most on 1 km (practice). */
     private static final double LONG_SURGE = 1.1;
+    private static final double HUNDRED = 100;
     /** A piece of climbing so long is ridden on steady power, without a surge, m (practice: from about four minutes on). */
     private static final double SUSTAINED = 1000;
     /** A top gear is turned at this share of the highest cadence, but in a sprint at all of it (practice). */
@@ -82,25 +83,29 @@ final class GearDemands {
     }
 
     /**
-     * Where the easiest gear is asked for, m from the start of a lap: where it is steepest, or on a long climb. Null where no gradient is known.
+     * Where the easiest gear is asked for, and on which power: where it is steepest, or on a long climb. Null where no gradient is known.
      */
-    Double easiestAt() {
+    EstimatedRide.RidePiece easiest() {
         NeededRatio sustained = sustained();
         NeededRatio easiest = sustained == null ? whereSteepest : easier(sustained, whereSteepest == null ? sustained : whereSteepest);
-        return easiest == null ? null : Double.valueOf(easiest.middle);
+        return easiest == null ? null : easiest.piece;
     }
 
-    /** A ratio that is needed, and where: m from the start of a lap. */
-    private record NeededRatio(Range ratio, double middle) {
+    /** A ratio that is needed, and where. */
+    private record NeededRatio(Range ratio, EstimatedRide.RidePiece piece) {
     }
 
     private NeededRatio needed() {
         NeededRatio needed = null;
-        for (Steepness.Steepest place : steepness.places(100)) {
-            Range ratio = ratio(surge(steepness.endOfPart(place.middle()), SURGE, MOST_SURGE), place);
-            needed = easier(needed, new NeededRatio(ratio, place.middle()));
+        for (Steepness.Steepest place : steepness.places(HUNDRED)) {
+            Range power = surge(steepness.endOfPart(place.middle()), SURGE, MOST_SURGE);
+            needed = easier(needed, needed(EstimatedRide.Kind.HUNDRED, place, HUNDRED, power));
         }
         return needed;
+    }
+
+    private NeededRatio needed(EstimatedRide.Kind kind, Steepness.Steepest place, double length, Range power) {
+        return new NeededRatio(ratio(power, place), new EstimatedRide.RidePiece(kind, place.gradient(), place.middle(), length, power));
     }
 
     private static NeededRatio easier(NeededRatio one, NeededRatio other) {
@@ -134,8 +139,8 @@ final class GearDemands {
         NeededRatio needed = null;
         for (Steepness.Steepest climb : steepness.sustained(SUSTAINED)) {
             if (climb.gradient().mid() >= Climbs.LEAST_GRADIENT) {
-                Range ratio = ratio(powerAtTheTop(steepness.endOfPart(climb.middle())), climb);
-                needed = easier(needed, new NeededRatio(ratio, climb.middle()));
+                Range power = powerAtTheTop(steepness.endOfPart(climb.middle()));
+                needed = easier(needed, needed(EstimatedRide.Kind.KILOMETRE, climb, SUSTAINED, power));
             }
         }
         return needed;

@@ -52,7 +52,7 @@ public final class Survey {
 
     private static EstimatedRide ride(SurveyInput input) {
         DayDemands day = new DayDemands(input.assumptions, input.estimate, input.weather, input.support, input.climbing.climbs());
-        return new EstimatedRide(input.estimate, pieces(input.steepness, input.climbing.lastLong(), input.gears), input.gears.easiestAt(), input.gears.sprintPower(),
+        return new EstimatedRide(input.estimate, pieces(input.steepness, input.climbing.lastLong(), input.gears), input.gears.easiest(), input.gears.sprintPower(),
                 input.extensions, day);
     }
 

@@ -51,7 +51,7 @@ public final class GearShortfallPhrases {
     }
 
     private static String cadence(GearShortfall shortfall) {
-        return shortfall.cost().cadence() == null ? "" : ": about " + Phrases.number(shortfall.cost().cadence().mid(), 0) + " rpm there, where you want "
+        return shortfall.cost().cadence() == null ? "" : ": about " + Phrases.number(shortfall.cost().cadence().mid(), 0) + " rpm there" + (shortfall.sustained() ? " on steady power" : "") + ", where you want "
                 + Phrases.number(shortfall.cost().lowest(), 0) + " rpm";
     }
 

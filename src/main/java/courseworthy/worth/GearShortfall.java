@@ -94,8 +94,8 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
         double least = easiest(pairs, bike.text());
         RideEstimate estimate = call.demands().estimated().estimate();
         CadenceAnalysis turning = GearChoice.turning(call);
-        boolean sustained = sustained(call.demands());
-        RidePiece piece = call.demands().estimated().piece(sustained ? Kind.KILOMETRE : Kind.HUNDRED);
+        RidePiece piece = call.demands().estimated().easiest();
+        boolean sustained = piece != null && piece.kind() == Kind.KILOMETRE;
         double lowest = turning.lowestCadence().mid();
         RideTrace with = estimate.trace(RideChange.NONE.withGearing(new Gearing(List.of(decided, HARD), turning.circumference(), lowest,
                 Math.max(lowest, turning.highestCadence().mid()))));
@@ -148,11 +148,6 @@ public record GearShortfall(String bike, String gear, double needed, boolean sus
         Double steepest = ratio(demands, Measure.RATIO_NEEDED_WHERE_IT_IS_STEEPEST);
         Double sustained = ratio(demands, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB);
         return steepest == null ? sustained : sustained == null ? steepest : Double.valueOf(Math.min(steepest, sustained));
-    }
-
-    private static boolean sustained(Demands demands) {
-        Double sustained = ratio(demands, Measure.RATIO_NEEDED_ON_THE_LAST_CLIMB);
-        return sustained != null && sustained.equals(needed(demands));
     }
 
     private static Double ratio(Demands demands, Measure measure) {

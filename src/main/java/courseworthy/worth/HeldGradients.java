@@ -86,7 +86,7 @@ public record HeldGradients(Drivetrain drivetrain, Range power, double rolling, 
         CadenceAnalysis cadence = GearChoice.turning(call);
         DrivetrainResult geared = cadence.of(drivetrain);
         double left = estimate.powerAt(estimate.riding().mid());
-        double rolling = estimate.rolling(estimate.way().ground(estimate.stepAt(on.easiest() == null ? 0 : Math.min(on.easiest(), estimate.way().length())))).mid();
+        double rolling = estimate.rolling(estimate.way().ground(estimate.stepAt(on.easiestAt() == null ? 0 : Math.min(on.easiestAt(), estimate.way().length())))).mid();
         PowerBalance balance = PowerBalance.of(estimate.basis().mass().mid(), estimate.basis().dragArea().mid(), rolling);
         List<HeldGear> gears = new ArrayList<>();
         for (DrivetrainResult.GearTime use : geared.use()) {

@@ -207,7 +207,7 @@ public final class RoadBookMaker {
     private Integer deciding() {
         List<Ascent> climbs = on.day().climbs();
         for (int i = 0; i < climbs.size(); i++) {
-            if (on.easiest() != null && on.easiest() >= climbs.get(i).foot() && on.easiest() <= climbs.get(i).top()) {
+            if (on.easiestAt() != null && on.easiestAt() >= climbs.get(i).foot() && on.easiestAt() <= climbs.get(i).top()) {
                 return i + 1;
             }
         }
