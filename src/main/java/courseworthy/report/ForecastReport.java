@@ -4,7 +4,9 @@ import courseworthy.task.Brief;
 import courseworthy.worth.DayPlan;
 import courseworthy.worth.PlanB;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What changes on the bike if the forecast turns, and by when the work has to start. */
 final class ForecastReport {
@@ -41,7 +43,8 @@ final class ForecastReport {
         Section.Builder out = Section.builder(id, "If it turns " + other.turns())
                 .paragraph("About " + PlanReport.clock(other.time().mid()) + " h (" + PlanReport.clock(other.time().low()) + " to "
                         + PlanReport.clock(other.time().high()) + ").")
-                .paragraph(lacking(other));
+                .paragraph(lacking(other))
+                .paragraph(tooLate(other));
         if (other.lines().isEmpty()) {
             return out.paragraph(other.lacking().isEmpty() ? "The set-up stays as it is." : "Nothing on the build changes.");
         }
@@ -57,16 +60,26 @@ final class ForecastReport {
         return plan == null || plan.start() == null ? PlanReport.clock(-afterStart) + " h before the start" : PlanReport.ofDay(plan.start() + afterStart);
     }
 
-    /** How long each change takes: {@code Takes: tyres 12:45 h (estimate)}. */
+    /** How long each change takes: {@code By estimate, tyres take 45 min and 12 h of waiting.}. */
     private static String takes(PlanB other) {
-        StringBuilder out = new StringBuilder();
+        Set<String> written = new LinkedHashSet<>();
+        Set<String> estimated = new LinkedHashSet<>();
         for (PlanB.PlanBLine line : other.lines()) {
-            String each = line.change().word() + " " + PlanReport.clock(line.takes()) + " h" + (line.written() ? "" : " (estimate)");
-            if (out.indexOf(each) < 0) {
-                out.append(out.length() == 0 ? "Takes: " : ", ").append(each);
-            }
+            String each = line.change().word() + " " + Figures.time(line.takes() - line.waits()) + (line.waits() > 0 ? " and then "
+                    + Figures.time(line.waits()) + " of waiting" : "");
+            (line.written() ? written : estimated).add(each);
         }
-        return out.append(". ").append(ORDER_OF_WORK).toString();
+        return takes("Work by your event file: ", written) + takes("Work by estimate: ", estimated) + ORDER_OF_WORK;
+    }
+
+    private static String takes(String by, Set<String> work) {
+        return work.isEmpty() ? "" : by + String.join(", ", work) + ". ";
+    }
+
+    /** What would have to change longer before; empty where nothing has to. */
+    private static String tooLate(PlanB other) {
+        return other.tooLate().isEmpty() ? "" : "Recommended then, but too late once the forecast has turned: "
+                + String.join("; ", other.tooLate().stream().map(each -> each.topic() + " " + each.wanted()).toList()) + ".";
     }
 
     /** What would have to change and stays; empty where nothing has to. */

@@ -16,7 +16,9 @@ import courseworthy.worth.PlanB;
 import courseworthy.worth.Sensitivity;
 import courseworthy.worth.WorthCalculator;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -40,7 +42,9 @@ record RefitAfterTurn(RuleSet rules, FitRules fit, Call call, Build build, Call 
         Call remounted = BuildCall.of(rules, second, then, ride::on);
         Set<Topic> parts = new HashSet<>(BuildCall.known(build, mounted).keySet());
         parts.retainAll(BuildCall.known(then, remounted).keySet());
-        return PlanB.of(turns, call, second, mounted, remounted, parts);
+        Map<String, String> got = new HashMap<>();
+        then.notMet().forEach(each -> got.put(each.topic(), each.got()));
+        return PlanB.of(turns, call, second, mounted, remounted, parts).inWordsOf(got);
     }
 
     /** On the same bike where the same kind is called; the parts stay where no other can be built. */

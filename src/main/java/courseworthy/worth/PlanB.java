@@ -20,20 +20,23 @@ import java.util.Set;
  * @param time   of the day then, riding and stopping, s
  * @param lines  the decisions that differ, in the order of the catalogue
  * @param lacking what the call would change then and no part of the workshop can, in the order of the catalogue
+ * @param tooLate what would have to be changed longer before than a forecast holds, in the order of the catalogue
  * @param wet    the call on wet ground; null where the ground is not wet then
  */
-public record PlanB(String turns, Range time, List<PlanBLine> lines, List<MissingItem> lacking, Call wet) {
+public record PlanB(String turns, Range time, List<PlanBLine> lines, List<MissingItem> lacking, List<MissingItem> tooLate, Call wet) {
 
     /** The bike stands in the line-up so long before the start, s (practice). */
     public static final double LINED_UP = 20 * 60;
     /** Ratios nearer to each other than half the smallest step of a wide cassette, about 10 %, are one gear (common practice, no source). */
     private static final double SAME_GEAR = 0.05;
+    private static final String NEW_CHAIN = "new a week before";
     private static final double MIN = 60;
     private static final double HOUR = 3600;
 
     public PlanB {
         lines = List.copyOf(lines);
         lacking = List.copyOf(lacking);
+        tooLate = List.copyOf(tooLate);
     }
 
     /**
@@ -44,12 +47,13 @@ public record PlanB(String turns, Range time, List<PlanBLine> lines, List<Missin
      * @param second  the call then
      * @param change  the kind of work it takes, whose time the event may give
      * @param takes   work and waiting together, s
+     * @param waits   how much of it is waiting, s
      * @param written whether that time was written; else it is an estimate
      * @param latest  the last moment to begin where all lines are changed one after another, s from the start, so below 0
      */
-    public record PlanBLine(String topic, String first, String second, Work change, double takes, boolean written, double latest) {
+    public record PlanBLine(String topic, String first, String second, Work change, double takes, double waits, boolean written, double latest) {
         PlanBLine begun(double at) {
-            return new PlanBLine(topic, first, second, change, takes, written, at);
+            return new PlanBLine(topic, first, second, change, takes, waits, written, at);
         }
     }
 
@@ -67,9 +71,12 @@ public record PlanB(String turns, Range time, List<PlanBLine> lines, List<Missin
      */
     public static PlanB of(String turns, Call first, Call second) {
         List<PlanBLine> lines = new ArrayList<>();
+        List<MissingItem> tooLate = new ArrayList<>();
         for (Decision decision : first.decisions()) {
             Decision other = second.on(decision.topic());
-            if (!decision.text().equals(other.text()) && !sameGear(decision, other) || !tyre(decision.topic(), first, second).isEmpty()) {
+            if (isTooLate(other) && !isTooLate(decision)) {
+                tooLate.add(new MissingItem(decision.topic().name(), other.phrase(), decision.phrase()));
+            } else if (!decision.text().equals(other.text()) && !sameGear(decision, other) || !tyre(decision.topic(), first, second).isEmpty()) {
                 lines.add(line(decision, other, first, second));
             }
         }
@@ -77,15 +84,15 @@ public record PlanB(String turns, Range time, List<PlanBLine> lines, List<Missin
         for (int i = 0; i < lines.size(); i++) {
             lines.set(i, lines.get(i).begun(begun.get(lines.get(i).change())));
         }
-        return new PlanB(turns, second.demands().estimated().estimate().total(), lines, List.of(), PressureSettings.wet(second) ? second : null);
+        return new PlanB(turns, second.demands().estimated().estimate().total(), lines, List.of(), tooLate, PressureSettings.wet(second) ? second : null);
     }
 
     /**
-     * A change that no part of the workshop can make.
+     * A change that cannot be made: no part of the workshop can, or it is too late for it.
      *
      * @param topic  name
      * @param wanted the call then
-     * @param has    what the build has then
+     * @param has    what there is instead
      */
     public record MissingItem(String topic, String wanted, String has) {
     }
@@ -108,7 +115,18 @@ public record PlanB(String turns, Range time, List<PlanBLine> lines, List<Missin
                 out.add(new MissingItem(decision.topic().name(), wanted, has));
             }
         }
-        return new PlanB(turns, plain.time, plain.lines, out, plain.wet);
+        return new PlanB(turns, plain.time, plain.lines, out, plain.tooLate, plain.wet);
+    }
+
+    /** The same with what is lacking in the words of the build, by topic; what it has no words for stays. */
+    public PlanB inWordsOf(Map<String, String> build) {
+        return new PlanB(turns, time, lines, lacking.stream().map(each -> new MissingItem(each.topic(), each.wanted(),
+                build.getOrDefault(each.topic(), each.has()))).toList(), tooLate, wet);
+    }
+
+    /** Whether a decision asks for work so long before the ride that no forecast reaches so far: a new chain has a week to show its faults. */
+    private static boolean isTooLate(Decision decision) {
+        return decision.topic().equals(Topics.CHAIN) && decision.value() != null && decision.text().equals(NEW_CHAIN);
     }
 
     /** Whether the gears differ by less than anybody changes a cassette for overnight. */
@@ -123,8 +141,9 @@ public record PlanB(String turns, Range time, List<PlanBLine> lines, List<Missin
     private static PlanBLine line(Decision decision, Decision other, Call call, Call second) {
         Work change = decision.topic().work();
         Double written = written(change, call);
-        double takes = written != null ? written : hands(change) + waiting(change, call);
-        return new PlanBLine(decision.topic().name(), decision.phrase(), other.phrase() + tyre(decision.topic(), call, second), change, takes,
+        double waits = waits(change, call);
+        double takes = (written != null ? written : hands(change)) + waits;
+        return new PlanBLine(decision.topic().name(), decision.phrase(), other.phrase() + tyre(decision.topic(), call, second), change, takes, waits,
                 written != null, 0);
     }
 

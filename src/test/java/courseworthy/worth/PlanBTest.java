@@ -58,6 +58,9 @@ class PlanBTest {
         assertThat(line.change().word()).isEqualTo(change);
         assertThat(line.written()).isFalse();
         assertThat(line.takes()).isEqualTo(minutes * MIN + hours * 3600);
+        if (hours > 0) {
+            assertThat(line.waits()).isEqualTo(hours * 3600);
+        }
         assertThat(line.latest()).isCloseTo(-20 * MIN - minutes * MIN - hours * 3600, within(1e-6));
         assertThat(plan.workStarts()).isEqualTo(line.latest());
         assertThat(plan.turns()).isEqualTo("rain");
@@ -135,6 +138,27 @@ class PlanBTest {
         assertThat(PlanB.of("rain", dry, rain).wet()).isSameAs(rain);
         assertThat(PlanB.of("cold", dry, dry).wet()).isNull();
         assertThat(PlanB.of("rain", dry, rain).time()).isEqualTo(wet.estimated().estimate().total());
+    }
+
+    /** A new chain has a week to show its faults, so it is no work for the day on which a forecast turns; an old one kept is none at all. */
+    @Test
+    void whatNeedsAWeekIsTooLateWhenTheForecastTurns() {
+        PlanB plan = PlanB.of("rain", call().call(), call().on("chain", 1).on("lubricant", 1).call());
+        assertThat(plan.lines()).extracting(PlanB.PlanBLine::topic).containsExactly("lubricant");
+        assertThat(plan.tooLate()).containsExactly(new PlanB.MissingItem("chain", "new a week before", "keep if within its wear limit"));
+        PlanB other = PlanB.of("sun", call().on("chain", 1).call(), call().call());
+        assertThat(other.tooLate()).isEmpty();
+        assertThat(other.lines()).extracting(PlanB.PlanBLine::topic).containsExactly("chain");
+    }
+
+    /** The gear that a build has is named by its teeth, as everywhere. */
+    @Test
+    void whatIsLackingIsInTheWordsOfTheBuild() {
+        PlanB plan = PlanB.of("rain", call().call(), call().on("rear tyre tread", 5).call(), call().on("rear tyre tread", 1).call(),
+                call().on("rear tyre tread", 1).call(), Set.of(Topics.of("rear tyre tread")));
+        assertThat(plan.inWordsOf(Map.of("rear tyre tread", "nearly slick")).lacking())
+                .containsExactly(new PlanB.MissingItem("rear tyre tread", "mud", "nearly slick"));
+        assertThat(plan.inWordsOf(Map.of()).lacking()).isEqualTo(plan.lacking());
     }
 
     /** Mud tread is wanted and the workshop has none: the build keeps its tread. A gear that the build has is no lack. */

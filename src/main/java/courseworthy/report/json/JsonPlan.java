@@ -253,13 +253,15 @@ final class JsonPlan {
             json.yesNo("estimate", !line.written());
             json.decimal("latest_s", line.latest(), 0);
         });
-        if (!other.lacking().isEmpty()) {
-            lacking(other);
-        }
+        missing("lacking", other.lacking());
+        missing("too_late", other.tooLate());
     }
 
-    private void lacking(PlanB other) throws IOException {
-        json.objects("lacking", other.lacking(), each -> {
+    private void missing(String name, List<PlanB.MissingItem> items) throws IOException {
+        if (items.isEmpty()) {
+            return;
+        }
+        json.objects(name, items, each -> {
             json.string("topic", each.topic());
             json.string("wanted", each.wanted());
             json.string("has", each.has());
