@@ -102,10 +102,15 @@ final class SavedBriefReader {
                 List<SavedClaim> claims = new ArrayList<>();
                 said(claims, topic, decision.get("for"));
                 said(claims, topic, decision.get("against"));
-                out.add(new Advice(topic, value, orEmpty(text(decision, "text")), built(topic, value, build), claims));
+                out.add(new Advice(topic, value, words(topic, value, orEmpty(text(decision, "text"))), built(topic, value, build), claims));
             }
         }
         return out;
+    }
+
+    /** As it was shown; an option in its present word, which may be another than that of the day. */
+    private static String words(Topic topic, long value, String shown) {
+        return topic.kind() == Topic.Kind.QUANTITY ? shown : topic.text(value);
     }
 
     /** What follows a value as it was written for people: a gear's ratio after its teeth, at which end, or why it is not allowed. */

@@ -70,6 +70,12 @@ public record Event(String name, String file, String role, LocalDate date, Local
                 startHeight, bike, plan, lines);
     }
 
+    /** The same over another number of laps. */
+    public Event withLaps(int other) {
+        return new Event(name, file, role, date, start, zone, other, aim, timeLimit, groupShare, forecast, support, supportKnown, rules,
+                startHeight, bike, plan, lines);
+    }
+
     /** The same as a race over several days, or as one of its stages. */
     Event with(StageRace race) {
         Plan changed = new Plan(plan.cutoffs(), plan.pumped(), plan.changes(), plan.pits(), plan.travel(), plan.hours(), race);

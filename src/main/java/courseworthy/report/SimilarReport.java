@@ -91,7 +91,7 @@ public final class SimilarReport {
             DecisionDifference each = decisions.get(i);
             DecisionDifference next = i + 1 < decisions.size() ? decisions.get(i + 1) : each;
             boolean pair = each.topic().isFrontOf(next.topic()) && each.here().equals(next.here()) && each.there().equals(next.there());
-            out.add(List.of(pair ? BothEnds.name(each.topic()) : each.topic().name(), each.here(), each.there()));
+            out.add(List.of(pair ? BothEnds.name(each.topic()) : each.topic().name(), each.mine().phrase(), each.its().phrase()));
             i += pair ? 1 : 0;
         }
         return out;

@@ -2,6 +2,7 @@ package courseworthy.scout;
 
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
+import courseworthy.course.Course;
 import courseworthy.decision.Decision;
 import courseworthy.demand.Demands;
 import courseworthy.demand.Measure;
@@ -76,7 +77,7 @@ public final class SimilarCourseFinder {
         List<Demands> there = new ArrayList<>();
         for (LibraryCourse each : library) {
             step();
-            there.add(ride.with(each.course()).atHand());
+            there.add(on(each.course()).atHand());
         }
         List<MeasureWeight> weights = weights(here, there);
         List<SimilarCourse> courses = new ArrayList<>();
@@ -87,9 +88,16 @@ public final class SimilarCourseFinder {
         for (int i = 0; i < Math.min(NEAREST, courses.size()); i++) {
             step();
             SimilarCourse course = courses.get(i);
-            courses.set(i, course.with(decisions(CallMaker.call(rules, ride.with(course.library().course())))));
+            courses.set(i, course.with(decisions(CallMaker.call(rules, on(course.library().course())))));
         }
         return new SimilarCourses(weights, courses);
+    }
+
+    /** The ride on another course: where it goes over laps, over so many there that both come nearest to each other in length, one at the least. */
+    private RideInput on(Course course) {
+        RideInput there = ride.with(course);
+        Integer laps = ride.event().laps();
+        return laps == null || laps < 2 ? there : there.with(ride.event().withLaps((int) Math.max(1, Math.round(laps * ride.course().length() / course.length()))));
     }
 
     private void step() {
@@ -136,7 +144,7 @@ public final class SimilarCourseFinder {
             Decision mine = now.decisions().get(i);
             Decision its = other.decisions().get(i);
             if (mine.status() != its.status() || !Objects.equals(mine.value(), its.value())) {
-                out.add(new DecisionDifference(mine.topic(), mine.text(), its.text()));
+                out.add(new DecisionDifference(mine, its));
             }
         }
         return out;

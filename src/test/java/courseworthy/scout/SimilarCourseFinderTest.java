@@ -83,6 +83,18 @@ class SimilarCourseFinderTest {
         }
     }
 
+    /** Seven laps of 4 km are 28 km: nobody rides seven laps of 118 km to compare with them, and 14 of 2 km are the same distance. */
+    @Test
+    void aLongCourseIsNotRiddenOverTheLapsOfAShortOne() {
+        Course lap = onGround("lap", 4000, ground("gravel", "bad"));
+        List<LibraryCourse> library = List.of(new LibraryCourse("shorter", onGround("shorter", 2000, ground("gravel", "bad"))), new LibraryCourse("longer", course("market-roads")));
+        RideInput ride = ride(lap).with(Event.builder().laps(7).build());
+        SimilarCourses found = SimilarCourseFinder.find(ride, RULES, CallMaker.call(RULES, ride), library, Progress.UNSEEN);
+        MeasureWeight distance = found.weights().stream().filter(each -> each.measure() == Measure.DISTANCE).findFirst().orElseThrow();
+        assertThat(distance.measure().scale().text(distance.highest().mid())).isEqualTo("118.0 km");
+        assertThat(distance.measure().scale().text(distance.lowest().mid())).as("14 laps of the shorter are the same 28 km").isEqualTo("28.0 km");
+    }
+
     @Test
     void aCopyIsTheSameInEverything() {
         SimilarCourse copy = find(course("heather-ridge"), SHIPPED).courses().get(0);
