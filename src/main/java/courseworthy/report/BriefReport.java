@@ -184,7 +184,7 @@ public final class BriefReport {
         List<RichText> lines = new ArrayList<>();
         for (Decision decision : brief.decisions()) {
             for (LosingClaim lost : Phrases.against(decision)) {
-                lines.add(RichText.of(decision.topic().name() + ": ").quoted(Phrases.says(lost.claim()) + ", " + Phrases.lost(lost) + ". "
+                lines.add(RichText.of(decision.topic().name() + ": ").quoted(Phrases.says(lost.claim()) + Phrases.computed(lost.claim()) + ", " + Phrases.lost(lost) + ". "
                         + Phrases.because(lost.claim().origin())).append(rule(lost.claim().origin())));
             }
         }

@@ -33,8 +33,8 @@ final class PlanReport {
      * no gain in four of five (McCubbin and Costa 2018), so none is asked for by the hour.
      */
     private static final String SODIUM = "400 to 1100 mg of sodium and 40 to 80 g of carbohydrate per litre";
-    private static final String NOT_TO_DRINK = " What is over 1 L an hour of it is not to drink: in heat, pour it over head and arms, where it"
-            + " cools as well.";
+    private static final String NOT_TO_DRINK = " Of this, do not drink more than 1 L an hour: in heat, pour the rest over head and arms,"
+            + " where it cools you too.";
     private static final String TOO_MUCH = " Bottles and a pack hold " + RuleValue.BOTTLES_WITH_PACK.text() + ", so you cannot carry this: filter or buy water on"
             + " the way, ask the organiser for a point, ride slower, start at a cooler hour or on another day, or do not start.";
     private static final String DOCTOR = "If you are ill, pregnant or on medication, ask a doctor first.";
@@ -141,12 +141,12 @@ final class PlanReport {
         String limit = "cut-off " + (plan.start() == null ? clock(latest) + " h" : ofDay(plan.start() + latest)) + ": ";
         Range after = split.after();
         return limit + switch (split.stands()) {
-            case IN_TIME -> "even at the slow estimate, " + clock(latest - after.high()) + " h inside it";
-            case SLOW_END_MISSES -> "likely " + clock(latest - after.mid()) + " h inside it, but at the slow estimate you miss it by "
-                    + clock(after.high() - latest) + " h";
-            case MIDDLE_MISSES -> "you will probably miss it by " + clock(after.mid() - latest) + " h; at the fast estimate you are "
-                    + clock(latest - after.low()) + " h inside it";
-            case ALL_MISS -> "even at the fast estimate you miss it by " + clock(after.low() - latest) + " h";
+            case IN_TIME -> "even at the slow estimate, " + span(latest - after.high()) + " inside it";
+            case SLOW_END_MISSES -> "likely " + span(latest - after.mid()) + " inside it, but at the slow estimate you miss it by "
+                    + span(after.high() - latest);
+            case MIDDLE_MISSES -> "you will probably miss it by " + span(after.mid() - latest) + "; at the fast estimate you are "
+                    + span(latest - after.low()) + " inside it";
+            case ALL_MISS -> "even at the fast estimate you miss it by " + span(after.low() - latest);
         };
     }
 
@@ -176,9 +176,15 @@ final class PlanReport {
         return (minutes < 0 ? "-" : "") + Math.abs(minutes) / 60 + (rest < 10 ? ":0" : ":") + rest;
     }
 
+    /** How long something lasts: {@code 25 min}, {@code 1:05 h}. */
+    static String span(double seconds) {
+        long minutes = Math.round(seconds / MINUTE);
+        return minutes < 60 ? minutes + " min" : clock(seconds) + " h";
+    }
+
     /** What to eat and drink each hour; several hours to a row on long days. */
     private Table intake() {
-        Table.Builder out = Table.builder().column("Hours").column("Carbohydrate, g").column("Drink, L").figures("Up to, C");
+        Table.Builder out = Table.builder().column("Hours").column("Carbohydrate, g").column("Drink, L").figures("Hottest, C");
         for (PlanHour row : summary.hours()) {
             out.row(hours(row), plan.energy().rate() == null ? "" : rounded(row.carbohydrate(), 1, 1, ""), tenths(row.drink()),
                     row.temperature() == null ? "" : Phrases.number(row.temperature(), 0));
@@ -272,8 +278,8 @@ final class PlanReport {
         if (plan.fluids().gaps().isEmpty()) {
             return "Where bottles can be filled is not given, so what to carry from where is not known.";
         }
-        return "Water to carry is worked out separately from water to drink: enough at the slow estimate to stay within 2 % of your mass to the"
-                + " next tap in that heat, plus 15 %. " + water();
+        return "Water to carry is worked out separately from water to drink: enough, even at the slow estimate, to have sweated off no more"
+                + " than 2 % of your mass by the next tap, plus 15 %. " + water();
     }
 
     /** How much to leave the start with, and the most from a tap. */
@@ -299,15 +305,21 @@ final class PlanReport {
         if (summary.beforeSunset() == null) {
             return sun + lights + ".";
         }
-        String early = plan.start() < light.rise() ? "; the start is " + clock(light.rise() - plan.start()) + " h before sunrise" : "";
+        String early = plan.start() < light.rise() ? "; the start is " + span(light.rise() - plan.start()) + " before sunrise" : "";
         return sun + early + finish() + lights + ".";
     }
 
     private String finish() {
         double left = summary.beforeSunset();
-        return summary.nextDay() ? "; at the slow estimate you finish the next day" : left >= 0
-                ? "; even at the slow estimate you finish " + clock(left) + " h before sunset"
-                : "; at the slow estimate you finish " + clock(-left) + " h after sunset";
+        if (summary.nextDay()) {
+            Range after = summary.places().get(summary.places().size() - 1).get(0).after();
+            return "; you will probably finish " + fromSunset(left + after.high() - after.mid()) + ", and at the slow estimate the next day";
+        }
+        return (left >= 0 ? "; even at the slow estimate you finish " : "; at the slow estimate you finish ") + fromSunset(left);
+    }
+
+    private static String fromSunset(double before) {
+        return span(Math.abs(before)) + (before >= 0 ? " before sunset" : " after sunset");
     }
 
     private static String dusk(DaylightTimes light) {
@@ -321,7 +333,7 @@ final class PlanReport {
         String parts = power("", estimate.powerOn(RideEstimate.CLIMBING, 1), "uphill");
         parts = power(parts, estimate.powerOn(-RideEstimate.LEVEL, RideEstimate.LEVEL), "on the level");
         parts = power(parts, estimate.powerOn(-1, -RideEstimate.CLIMBING), "downhill");
-        String walked = DayPlan.walks(estimate.walked()) ? "about " + clock(estimate.walked()) + " h of it on foot, pushing the bike." : "";
+        String walked = DayPlan.walks(estimate.walked()) ? "about " + span(estimate.walked()) + " of it on foot, pushing the bike." : "";
         if (parts.isEmpty()) {
             return "Next to none of it is ridden: " + walked;
         }

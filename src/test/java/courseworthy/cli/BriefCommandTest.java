@@ -62,7 +62,7 @@ class BriefCommandTest {
     void theMainPointsHaveWhatThisDayBrings() {
         String hot = plain(new ToolOutput().shortBrief(Request.builder("ochre-flats").event("docs/examples/events/ochre-flats.yaml").rider(KIM)
                 .build()));
-        assertThat(hot).contains("CAUTIONS OF THIS DAY", "In such heat start slower", "What is over 1 L an hour of it is not to drink")
+        assertThat(hot).contains("CAUTIONS OF THIS DAY", "In such heat start slower", "Of this, do not drink more than 1 L an hour")
                 .doesNotContain("Tighten to the torque marked");
         String turning = plain(new ToolOutput().shortBrief(WORKSHOP));
         assertThat(turning).contains("If it turns wet, 6 to 13 C: ", " changes, start work by ", "THE BUILD borrowed bike, ", "Falls short: ",

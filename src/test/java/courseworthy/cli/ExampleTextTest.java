@@ -1,0 +1,73 @@
+package courseworthy.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whether what commands print for the shipped examples holds together: what a reader can check from one line to the next. */
+class ExampleTextTest {
+
+    private static final Map<List<String>, String> PRINTED = new HashMap<>();
+
+    /** In one line, with single blanks. */
+    private static String text(String... args) {
+        return PRINTED.computeIfAbsent(List.of(args), key -> {
+            CommandRun run = CommandRun.of(args);
+            assertThat(run.code()).as("%s", run.err()).isZero();
+            return run.out().replaceAll("\\s+", " ");
+        });
+    }
+
+    private static String brief(String course, String rider) {
+        return text("brief", "course-profiles/" + course + ".yaml", "--event", "docs/examples/events/" + course + ".yaml", "--rider", "docs/examples/riders/" + rider + ".yaml", "--full");
+    }
+
+    /** Gears that are called too hard turn slower than the rider wants, where they are. */
+    @ParameterizedTest
+    @ValueSource(strings = {"beech-hollow", "fernbrake", "grey-shoulder", "heather-ridge", "quern-hills"})
+    void gearsThatAreTooHardTurnTooSlowly(String course) {
+        Matcher told = Pattern.compile("about (\\d+) rpm there[a-z ]*, where you want (\\d+) rpm").matcher(brief(course, "sam-novice"));
+        int found = 0;
+        while (told.find()) {
+            found++;
+            assertThat(Integer.parseInt(told.group(1))).as(told.group()).isLessThan(Integer.parseInt(told.group(2)));
+        }
+        assertThat(found).isPositive();
+    }
+
+    /** Less than an hour is given in minutes. */
+    @ParameterizedTest
+    @ValueSource(strings = {"heather-ridge", "grey-shoulder", "beech-hollow", "ochre-flats"})
+    void shortTimesAreInMinutes(String course) {
+        assertThat(brief(course, "sam-novice") + brief(course, "kim-cross-country"))
+                .doesNotContainPattern("0:\\d\\d h (?:inside|before|after|of it)").doesNotContainPattern("miss it by 0:").doesNotContain("0:10 h");
+    }
+
+    /** A day that ends after midnight at the slow estimate says where the likely finish stands to the sunset. */
+    @Test
+    void aNightIsToldByTheLikelyFinish() {
+        assertThat(brief("wide-fallow", "ida-hardtail")).containsPattern("you will probably finish \\d:\\d\\d h after sunset, and at the slow estimate the next day");
+    }
+
+    /** Advice that was not followed has the figure that it asked for, and not only the name of the measure that gave it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"beech-hollow", "ochre-flats", "home-trails"})
+    void adviceNotFollowedHasItsFigure(String course) {
+        assertThat(brief(course, "joss-steel")).containsPattern("prefer (?:[\\d.]+ x )?(?:front|rear) reference pressure = \\d\\.\\d+ bar")
+                .doesNotContainPattern("(?:reference pressure|useful at speed|is steepest), o(?:utvoted|verruled)");
+    }
+
+    /** What is decided reads the same beside another course as in the brief. */
+    @Test
+    void similarCoursesHaveDecisionsInTheWordsOfTheBrief() {
+        String out = text("similar", "course-profiles/market-roads.yaml", "course-profiles", "--event", "docs/examples/events/market-roads.yaml");
+        assertThat(out).contains("70 mm below the saddle").doesNotContain("-70 mm");
+    }
+}
