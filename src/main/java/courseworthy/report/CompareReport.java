@@ -28,7 +28,7 @@ public final class CompareReport {
         for (int i = 1; i < setUps.size(); i++) {
             SetUp setUp = setUps.get(i);
             Section.Builder section = Section.builder("set-up-" + i, RichText.of(Phrases.capital(letter(i)) + ": ").quoted(setUp.written()));
-            setUp.refused().forEach(each -> section.caution(refusal(each)));
+            setUp.refused().forEach(each -> section.caution(refusal(result.brief(), each)));
             String chosen = result.build() && i == 1 ? "What its parts change:" : "Your choice:";
             out.section(section.bullets(chosen, changes(result.brief(), setUp, true)).bullets("What follows from it:", changes(result.brief(), setUp, false)).paragraphs(notes(setUp)));
         }
@@ -70,12 +70,13 @@ public final class CompareReport {
         List<RichText> cells = new ArrayList<>();
         cells.add(RichText.of(what));
         setUps.forEach(each -> cells.add(RichText.of(cell.apply(each))));
-        table.row(cells);
+        if (cells.stream().skip(1).anyMatch(each -> !each.isEmpty())) {
+            table.row(cells);
+        }
     }
 
     private static String against(SetUp setUp) {
-        return setUp.returned().isExact() && setUp.returned().mid() == 0 ? setUp.changes().isEmpty() ? "" : "no difference"
-                : WorthReport.returns(setUp.returned());
+        return setUp.returned().mid() == 0 ? setUp.changes().isEmpty() ? "" : "no difference" : WorthReport.returns(setUp.returned());
     }
 
     private static String mass(Range mass) {
@@ -90,8 +91,9 @@ public final class CompareReport {
         return WorthReport.odds(even, even.faster().equals("recommended") ? "the recommended" : "it");
     }
 
-    private static String refusal(SetUp.RefusedValue refused) {
-        return Phrases.capital(refused.topic().name()) + " cannot be " + refused.asked() + " and stays " + refused.here()
+    private static String refusal(Brief brief, SetUp.RefusedValue refused) {
+        boolean stays = brief.on(refused.topic()).phrase().equals(refused.here());
+        return Phrases.capital(refused.topic().name()) + " cannot be " + refused.asked() + (stays ? " and stays " : "; the nearest that can be is ") + refused.here()
                 + (refused.by().isEmpty() ? "." : ", because of " + String.join(", ", refused.by()) + ".");
     }
 
@@ -116,7 +118,7 @@ public final class CompareReport {
             out.add(RichText.of("The ride is recalculated on this bike: where it is not your own, with the usual mass, tyres and position of its kind."));
         }
         if (!setUp.uncounted().isEmpty()) {
-            out.add(RichText.of("The effect of " + String.join(", ", setUp.uncounted()) + " is not included."));
+            out.add(RichText.of("The effect of " + Phrases.list(setUp.uncounted()) + " is not included."));
         }
         return out;
     }

@@ -411,6 +411,12 @@ public final class Phrases {
         return number + " " + what + (number == 1 ? "" : "s");
     }
 
+    /** {@code a}, {@code a and b}, {@code a, b and c}. */
+    static String list(List<String> items) {
+        int last = items.size() - 1;
+        return last < 1 ? String.join("", items) : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
     /** The text with a capital first letter. */
     static String capital(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);

@@ -157,8 +157,8 @@ public final class WorthReport {
         String pays = capital(faster) + " is faster only if it adds fewer than ";
         Range rides = even.rides();
         if (rides.mid() < 1) {
-            String least = Double.isInfinite(rides.high()) ? "none" : Phrases.number(1 / rides.high(), 1);
-            return pays + Phrases.number(1 / rides.mid(), 1) + " " + plural(even.stop()) + cost + " per ride (" + least + " to " + Phrases.number(1 / rides.low(), 1) + ")";
+            String least = Double.isInfinite(rides.high()) ? "none" : count(1 / rides.high());
+            return pays + count(1 / rides.mid()) + " " + plural(even.stop()) + cost + " per ride (" + least + " to " + count(1 / rides.low()) + ")";
         }
         String ends = Double.isInfinite(rides.high()) ? count(rides.low()) + " or more" : count(rides.low()) + " to " + count(rides.high());
         return pays + "one " + even.stop() + cost + " per " + count(rides.mid()) + " such rides (" + ends + ")";

@@ -259,13 +259,19 @@ public final class SetUpComparison {
         return out;
     }
 
+    /** Whether the faster of two set-ups has less to protect it from punctures by a topic. */
+    private static boolean risks(Topic topic, Call faster, Call slower) {
+        Long first = faster.on(topic).value();
+        Long second = slower.on(topic).value();
+        return topic.concerns().contains(Concern.PUNCTURES) && first != null && second != null && !first.equals(second)
+                && WorthCalculator.risks(topic, first, second);
+    }
+
     private BreakEven breakEven(Call call, String written, Range returned) {
-        boolean risk = Topics.all().stream().anyMatch(topic -> topic.concerns().contains(Concern.PUNCTURES)
-                && !recommended.on(topic).text().equals(call.on(topic).text()));
-        if (!risk) {
+        boolean faster = returned.mid() > 0;
+        if (Topics.all().stream().noneMatch(topic -> risks(topic, faster ? call : recommended, faster ? recommended : call))) {
             return null;
         }
-        boolean faster = returned.mid() > 0;
         Range returns = faster ? returned : new Range(-returned.high(), -returned.mid(), -returned.low());
         return BreakEven.of(faster ? written : RECOMMENDED, faster ? RECOMMENDED : written, returns, "tube stop", worths.range(Measure.TUBE_STOP),
                 worths.races());

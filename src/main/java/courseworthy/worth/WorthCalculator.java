@@ -238,7 +238,7 @@ public final class WorthCalculator {
     }
 
     /** Whether the faster value is the one with less to protect it. */
-    private static boolean risks(Topic topic, long faster, long slower) {
+    static boolean risks(Topic topic, long faster, long slower) {
         return faster < slower || topic.kind() == Topic.Kind.OPTIONS;
     }
 

@@ -52,7 +52,7 @@ class CompareCommandTest {
         String[] asked = {"--set", "bike=road", "--set", "bike=trail", "--set", "front tyre width=70 mm"};
         String text = heather(asked).out();
         assertThat(text.replaceAll("\\s+", " ")).contains(" recommended set-up A: set-up B cross-country hardtail, not road riding time ")
-                .contains("! Bike cannot be road and stays cross-country hardtail, because of limit/ledge-over-15-cm.");
+                .contains("! Bike cannot be road; the nearest that can be is cross-country hardtail, because of limit/ledge-over-15-cm.");
         assertThat(text).contains("recommended               set-up C, not as asked\n");
         String[] markdown = Arrays.copyOf(asked, asked.length + 2);
         markdown[asked.length] = "--format";

@@ -2,6 +2,7 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,30 @@ class ExampleTextTest {
     void adviceNotFollowedHasItsFigure(String course) {
         assertThat(brief(course, "joss-steel")).containsPattern("prefer (?:[\\d.]+ x )?(?:front|rear) reference pressure = \\d\\.\\d+ bar")
                 .doesNotContainPattern("(?:reference pressure|useful at speed|is steepest), o(?:utvoted|verruled)");
+    }
+
+    /** A wider tyre that is also the faster has no puncture to weigh against its time; what no set-up has gets no line. */
+    @Test
+    void comparedSetUpsWeighPuncturesOnlyWhereTheFasterIsTheFrailer() {
+        String[] sand = {"compare", "course-profiles/ochre-flats.yaml", "--event", "docs/examples/events/ochre-flats.yaml", "--set"};
+        String narrow = text(with(sand, "front tyre width=45 mm, rear tyre width=45 mm"));
+        assertThat(narrow).contains("against recommended costs ", "The effect of front tyre pressure and rear tyre pressure is not included.")
+                .doesNotContain("break-even", "last long climb");
+        assertThat(text(with(sand, "rear tyre casing=light"))).contains("break-even It is faster only if");
+        assertThat(text(with(sand, "easiest gear=32x51"))).contains("against recommended no difference");
+    }
+
+    /** A kind of bike that the ground rules out gives way to another than the recommended one, which is told as such. */
+    @Test
+    void aRefusedBikeIsToldWithWhatComesNearest() {
+        String out = text("compare", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml", "--set", "bike=gravel");
+        assertThat(out).contains("Bike cannot be gravel; the nearest that can be is cross-country hardtail, because of limit/ledge-over-15-cm.");
+    }
+
+    private static String[] with(String[] args, String last) {
+        String[] out = Arrays.copyOf(args, args.length + 1);
+        out[args.length] = last;
+        return out;
     }
 
     /** What is decided reads the same beside another course as in the brief. */

@@ -122,6 +122,17 @@ class SetUpComparisonTest {
         assertThat(both.breakEven().cost()).isEqualTo(Range.exact(8 * 60));
     }
 
+    /** Wider tyres that roll faster bring no stop that their time has to pay for; narrower ones that do, may. */
+    @Test
+    void onlyTheFrailerHasToPayForItsStops() {
+        long width = Math.min(decided("front tyre width"), decided("rear tyre width"));
+        SetUp narrow = of("front tyre width", width - 3, "rear tyre width", width - 3);
+        assertThat(narrow.breakEven() == null).isEqualTo(narrow.returned().mid() <= 0);
+        SetUp wide = of("front tyre width", width + 3, "rear tyre width", width + 3);
+        assertThat(wide.breakEven() == null).isEqualTo(wide.returned().mid() >= 0);
+        assertThat(List.of(narrow, wide)).extracting(SetUp::breakEven).containsNull();
+    }
+
     /** What is at one end alone counts once: 10 mm of rear travel are 30 g (common practice, no source). */
     @Test
     void rearTravelCountsOnce() {
