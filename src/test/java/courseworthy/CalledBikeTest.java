@@ -47,8 +47,8 @@ class CalledBikeTest {
 
     private static final DroolsRules RULES = new DroolsRules(ShippedRules.rules(), ShippedRules.load());
     private static final Topic BIKE = Topics.BIKE;
-    private static final int DRAWN = 1000;
-    private static final int WHOLE_BRIEFS = 24;
+    private static final int DRAWN = Draws.of(1000);
+    private static final int WHOLE_BRIEFS = Draws.of(24);
     /** The narrowest tyre made for mountain bikes, mm (common practice, no source: 2.0 in and wider, or 1.9 in at the narrowest). */
     private static final long NARROWEST_MOUNTAIN_BIKE_TYRE = 48;
 

@@ -93,7 +93,7 @@ class ReadersNeverThrowTest {
     void spoiltSheetsAndCases() throws IOException {
         String sheet = Files.readString(Path.of("docs", "examples", "sheets", "hill-country.yaml"));
         String cases = Files.readString(Path.of("docs", "examples", "sheets", "hill-country.cases.yaml"));
-        for (int i = 0; i < Integer.getInteger("courseworthy.spoilt", 1000); i++) {
+        for (int i = 0; i < Draws.of(1000); i++) {
             Faults faults = new Faults();
             Sheet read = SheetReader.read(written("s.yaml", spoilt(sheet)), "s.yaml", 0, faults);
             assertThat(read != null || faults.stop()).isTrue();

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Water to carry never falls with heat, with a longer gap or with a higher sweat rate, over drawn courses, riders and days. */
 class WaterProperties {
 
-    private static final int DRAWN = Integer.getInteger("courseworthy.requests", 1000);
+    private static final int DRAWN = Draws.of(1000);
     private static final List<Measure> WATER = List.of(Measure.WATER_AT_THE_START, Measure.WATER_OVER_THE_HOTTEST_GAP);
 
     @TempDir

@@ -18,6 +18,9 @@ final class BrowserPage implements AutoCloseable {
 
     /** The checker of its jar; nothing else there is used. */
     private static final String AXE = "/axe.min.js";
+    private static final String KEY = "Input.dispatchKeyEvent";
+    /** The code of the Tab key (UI Events, Windows virtual key codes). */
+    private static final int TAB = 9;
     private static final String FOCUSABLE = "a[href], area[href], button, input, select, textarea, summary, iframe, [contenteditable], "
             + "[tabindex]:not([tabindex^='-'])";
 
@@ -157,10 +160,10 @@ final class BrowserPage implements AutoCloseable {
 
     /** Presses a key; Tab and Enter are what tests need. */
     void press(String key) {
-        int code = key.equals("Tab") ? 9 : 13;
+        int code = key.equals("Tab") ? TAB : 13;
         String text = key.equals("Enter") ? "\r" : "";
-        call("Input.dispatchKeyEvent", "type", text.isEmpty() ? "rawKeyDown" : "keyDown", "key", key, "code", key, "windowsVirtualKeyCode", code, "text", text);
-        call("Input.dispatchKeyEvent", "type", "keyUp", "key", key, "code", key, "windowsVirtualKeyCode", code);
+        call(KEY, "type", text.isEmpty() ? "rawKeyDown" : "keyDown", "key", key, "code", key, "windowsVirtualKeyCode", code, "text", text);
+        call(KEY, "type", "keyUp", "key", key, "code", key, "windowsVirtualKeyCode", code);
     }
 
     /** What can be seen and should take the focus but cannot be reached by Tab from the beginning of the page; empty where all can. */
@@ -171,9 +174,12 @@ final class BrowserPage implements AutoCloseable {
                 window.reached = new Set();
                 document.addEventListener('focusin', e => reached.add(e.target), true);
                 return [...document.querySelectorAll("%s")].length""".formatted(FOCUSABLE)).asInt();
+        List<CompletableFuture<JsonNode>> pressed = new ArrayList<>();
         for (int i = 0; i < count + 5; i++) {
-            press("Tab");
+            pressed.add(connection.send(session, KEY, "type", "rawKeyDown", "key", "Tab", "code", "Tab", "windowsVirtualKeyCode", TAB));
+            pressed.add(connection.send(session, KEY, "type", "keyUp", "key", "Tab", "code", "Tab", "windowsVirtualKeyCode", TAB));
         }
+        pressed.forEach(each -> DevToolsConnection.answer(each, KEY));
         return words("""
                 const twin = e => e.type === 'radio' && [...reached].some(r => r.name === e.name && r.form === e.form);
                 return [...document.querySelectorAll("%s")].filter(e => e.checkVisibility({checkVisibilityCSS: true}) && !e.disabled && !reached.has(e) && !twin(e))

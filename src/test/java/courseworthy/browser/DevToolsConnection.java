@@ -46,6 +46,11 @@ final class DevToolsConnection implements AutoCloseable {
      * @param parameters names and values in turn
      */
     JsonNode call(String session, String method, Object... parameters) {
+        return answer(send(session, method, parameters), method);
+    }
+
+    /** Calls a method without waiting: calls of one session are answered in their order. */
+    CompletableFuture<JsonNode> send(String session, String method, Object... parameters) {
         ObjectNode message = JSON.createObjectNode().put("id", last.incrementAndGet()).put("method", method);
         if (session != null) {
             message.put("sessionId", session);
@@ -59,7 +64,12 @@ final class DevToolsConnection implements AutoCloseable {
         synchronized (this) {
             await(socket.sendText(message.toString(), true), method);
         }
-        JsonNode got = await(answer, method);
+        return answer;
+    }
+
+    /** The result of a call, waited for. */
+    static JsonNode answer(CompletableFuture<JsonNode> sent, String method) {
+        JsonNode got = await(sent, method);
         if (got.has("error")) {
             throw new IllegalStateException(method + ": " + got.get("error"));
         }

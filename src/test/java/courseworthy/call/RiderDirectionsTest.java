@@ -2,6 +2,7 @@ package courseworthy.call;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.Draws;
 import courseworthy.GeneratedRequest;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
@@ -35,7 +36,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class RiderDirectionsTest {
 
-    private static final int DAYS = 80;
+    private static final int DAYS = Draws.of(80);
     private static final RuleSet SHIPPED = ShippedRuleSet.read();
     private static final List<String> SPARE_THE_HANDS = List.of("front tyre width", "rear tyre width", "front rotor", "rear rotor", "bar height", "compression");
 

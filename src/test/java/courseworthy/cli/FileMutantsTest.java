@@ -2,6 +2,7 @@ package courseworthy.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.Draws;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -14,7 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Spoilt files of every kind end in an answer or in faults. What they take is measured by hand: {@link MutantsMeasure}. */
 class FileMutantsTest {
 
-    private static final int EACH = Integer.getInteger("courseworthy.mutants", 100);
+    private static final int EACH = Integer.getInteger("courseworthy.mutants", Draws.of(100));
     /** Of messages, in characters: what scrolls by unread. */
     static final int MOST_SAID = 100_000;
 

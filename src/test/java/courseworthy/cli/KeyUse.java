@@ -29,7 +29,7 @@ final class KeyUse {
     private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
 
     private static final int REFUSED = 2;
-    private static final Pattern DIGEST = Pattern.compile("\\b[0-9a-f]{12,}\\b");
+    private static final Pattern DIGEST = Pattern.compile("(?<![0-9A-Za-z_])[0-9a-f]{12,}+(?![0-9A-Za-z_])");
 
     private final Path folder;
     private final String kind;

@@ -2,6 +2,7 @@ package courseworthy.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import courseworthy.Draws;
 import courseworthy.claim.Claim;
 import courseworthy.claim.RuleOrigin;
 import courseworthy.sheet.Row;
@@ -29,20 +30,18 @@ class DifferentialTest {
 
     private static final ShippedRules NO_SHIPPED = new ShippedRules(List.of(), new GearPairs(List.of()), ShippedRules.load().joins());
 
-    /** For a longer run: so many situations for each size of rule set ({@code -Dcourseworthy.situations=20000}). */
-    private static final int AT_LEAST = Integer.getInteger("courseworthy.situations", 0);
-
     @ParameterizedTest(name = "{0} rows in {1} situations")
     @CsvSource({"3, 20000", "30, 20000", "300, 5000", "3000, 1000"})
     void networkAndLoopAgree(int size, int situations) {
         GeneratedSituations generated = new GeneratedSituations(20_000 + size);
         List<Row> rows = generated.rows(size, size < 300 ? 0 : 3);
-        agree(rows, generated, Math.max(situations, AT_LEAST), size > 3 ? situations / 10 : 1);
+        int drawn = Draws.of(situations);
+        agree(rows, generated, drawn, size > 3 ? drawn / 10 : 1);
     }
 
     @Test
     void networkAndLoopAgreeOnTheShippedRules() {
-        agree(ShippedRules.rules(), new GeneratedSituations(7), 500, 1);
+        agree(ShippedRules.rules(), new GeneratedSituations(7), Draws.of(500), 1);
     }
 
     private static void agree(List<Row> rows, GeneratedSituations generated, int situations, long leastClaims) {
