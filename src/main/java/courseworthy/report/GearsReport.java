@@ -26,6 +26,12 @@ public final class GearsReport {
     private static final String COMMON_MEANS = "Common chainring and cassette combinations for this kind of bike, none of them worse than another on every "
             + "count, closest to the recommendation first. What the manufacturer publishes for a drivetrain takes precedence.";
 
+    private static final String SMOOTHED = "These times follow the elevation line of the course, in which short ramps are smoothed out.";
+    /** What is spun out is known no better than to so much, m (judgement). */
+    private static final double SHORT = 10;
+    /** Less of a sprint than this is nothing, s (judgement). */
+    private static final double NOTHING = 0.05;
+
     private GearsReport() {
     }
 
@@ -89,17 +95,28 @@ public final class GearsReport {
     }
 
     private static String spinning(SpunOut spinning) {
-        return spinning.none() ? "never spun out" : distance(spinning.metres()) + " spun out, which costs " + Figures.time(spinning.cost());
+        if (spinning.none()) {
+            return "never spun out";
+        }
+        String cost = Figures.time(spinning.cost());
+        return spinning.metres().mid() < SHORT / 2 ? "spun out on " + Figures.distance(tens(spinning.metres().high())) + " at most, which costs "
+                + Figures.time(spinning.cost().high()) + " or less" : distance(spinning.metres()) + " spun out, which costs " + cost;
     }
 
     private static String distance(Range metres) {
-        return metres.high() < 1000 ? Figures.range(metres, 0, "m") : Figures.range(metres.times(0.001), 1, "km");
+        return metres.high() < 1000 ? Figures.range(Range.around(tens(metres.low()), tens(metres.mid()), tens(metres.high())), 0, "m")
+                : Figures.range(metres.times(0.001), 1, "km");
+    }
+
+    private static double tens(double metres) {
+        return SHORT * Math.round(metres / SHORT);
     }
 
     private static String sprint(Sprint sprint) {
         String speed = Figures.watts(sprint.power()) + " would hold " + Figures.speed(sprint.speed());
-        return sprint.cost().high() < 0.05 ? speed + "; not limited by the gear"
-                : speed + "; the gear costs " + Figures.range(sprint.cost(), 1, "s") + " over 200 m";
+        return sprint.cost().high() < NOTHING ? speed + "; not limited by the gear"
+                : speed + "; the gear costs " + (sprint.cost().mid() < NOTHING ? Phrases.number(sprint.cost().high(), 1) + " s or less" : Figures.range(sprint.cost(), 1, "s"))
+                + " over 200 m";
     }
 
     private static Section.Builder use(DrivetrainResult geared, GearChoice choice) {
@@ -113,23 +130,46 @@ public final class GearsReport {
         Figure figure = new Figure(RichText.EMPTY, new BarChart("Gear", "Time", bars), RichText.of(String.join(", ", written) + "."));
         return Section.builder("time-in-gears", "Time in each gear").aside("largest step " + step(geared)).figure(figure)
                 .paragraph("Coasting and braking " + Figures.time(geared.coasting()) + "; on foot " + Figures.time(geared.walking())
-                        + "; in the easiest gear below " + Phrases.number(choice.lowest().mid(), 0) + " rpm " + Figures.time(geared.grinding()) + ".");
+                        + "; in the easiest gear below " + Phrases.number(choice.lowest().mid(), 0) + " rpm " + Figures.time(geared.grinding()) + ".")
+                .paragraph(isSmoothedOut(geared, choice) ? SMOOTHED : "");
+    }
+
+    /** Whether a piece is walked, or ground up, of which the times know nothing. */
+    private static boolean isSmoothedOut(DrivetrainResult geared, GearChoice choice) {
+        boolean walked = geared.climbed().stream().anyMatch(ClimbInGear::walked);
+        boolean ground = geared.climbed().stream().anyMatch(each -> !each.walked() && each.cadence().mid() < choice.lowest().mid());
+        return walked && geared.walking() == 0 || ground && geared.grinding() == 0;
     }
 
     private static Section.Builder common(GearChoice choice) {
-        Table.Builder table = Table.builder().column("Chainrings and cassette").figures("Last climb").figures("Steepest 100 m").figures("Spun out from")
-                .figures("Costs alone").figures("Largest step");
+        List<DrivetrainResult> shown = new ArrayList<>(choice.common());
         if (choice.decided() != null) {
-            table.row(row(choice.decided()).stream().map(cell -> cell.in(Style.STRONG)).toList());
+            shown.add(0, choice.decided());
         }
-        choice.common().forEach(each -> table.row(row(each)));
+        boolean climb = shown.stream().anyMatch(each -> !cadence(each, Kind.LAST_CLIMB).isEmpty());
+        Table.Builder table = Table.builder().column("Chainrings and cassette");
+        if (climb) {
+            table.figures("Last climb");
+        }
+        table.figures("Steepest 100 m").figures("Spun out from").figures("Costs alone").figures("Largest step");
+        for (DrivetrainResult each : shown) {
+            List<RichText> row = row(each, climb);
+            table.row(each == choice.decided() ? row.stream().map(cell -> cell.in(Style.STRONG)).toList() : row);
+        }
         return Section.builder("other-gearing", "Other common gearing").aside("cadence in the easiest gear").table(table.build()).remark(COMMON_MEANS);
     }
 
-    private static List<RichText> row(DrivetrainResult geared) {
-        return List.of(RichText.of(geared.drivetrain().teeth()), RichText.of(cadence(geared, Kind.LAST_CLIMB)),
-                RichText.of(cadence(geared, Kind.HUNDRED)), RichText.of(Figures.speed(geared.hardest().topSpeed().mid())),
-                RichText.of(Figures.time(geared.hardest().alone().cost().mid())), RichText.of(step(geared)));
+    private static List<RichText> row(DrivetrainResult geared, boolean climb) {
+        List<RichText> out = new ArrayList<>();
+        out.add(RichText.of(geared.drivetrain().teeth()));
+        if (climb) {
+            out.add(RichText.of(cadence(geared, Kind.LAST_CLIMB)));
+        }
+        out.add(RichText.of(cadence(geared, Kind.HUNDRED)));
+        out.add(RichText.of(Figures.speed(geared.hardest().topSpeed().mid())));
+        out.add(RichText.of(Figures.time(geared.hardest().alone().cost().mid())));
+        out.add(RichText.of(step(geared)));
+        return out;
     }
 
     /** The cadence on a piece, empty where the piece is not known. */

@@ -83,6 +83,33 @@ class ExampleTextTest {
         assertThat(out).contains("Bike cannot be gravel; the nearest that can be is cross-country hardtail, because of limit/ledge-over-15-cm.");
     }
 
+    private static String gears(String course, String rider) {
+        return text("gears", "course-profiles/" + course + ".yaml", "--event", "docs/examples/events/" + course + ".yaml", "--rider", "docs/examples/riders/" + rider + ".yaml");
+    }
+
+    /** A ramp on which the rider walks, or grinds, is not contradicted by no time on foot and none below the lowest cadence. */
+    @Test
+    void smoothedRampsExplainTimesThatKnowNothingOfThem() {
+        String note = "These times follow the elevation line of the course, in which short ramps are smoothed out.";
+        assertThat(gears("fernbrake", "joss-steel")).contains("you walk", "on foot 0 s", note);
+        assertThat(gears("larch-common", "kim-cross-country")).doesNotContain(note);
+    }
+
+    /** Nothing is spun out for nothing: what may happen at most is told as such, and metres no finer than they are known. */
+    @Test
+    void whatIsSpunOutIsToldByWhatItMayBe() {
+        assertThat(gears("flintmoor-100", "ida-hardtail")).containsPattern("Alone: spun out on \\d+0 m at most, which costs \\d s or less\\.").doesNotContain("0 m (0");
+        assertThat(gears("three-becks", "joss-steel")).containsPattern("In a group: \\d+0 m spun out").doesNotContain("932 m");
+        assertThat(gears("beech-hollow", "joss-steel")).contains("the gear costs 0.3 s or less over 200 m").doesNotContain("0.0 s");
+    }
+
+    /** A flat course has no column of its last climb. */
+    @Test
+    void gearsOfAFlatCourseHaveNoColumnOfClimbs() {
+        assertThat(gears("market-roads", "ida-hardtail")).contains("Chainrings and Steepest").doesNotContain("Last climb");
+        assertThat(gears("heather-ridge", "ida-hardtail")).contains("Chainrings and Last climb");
+    }
+
     private static String[] with(String[] args, String last) {
         String[] out = Arrays.copyOf(args, args.length + 1);
         out[args.length] = last;
