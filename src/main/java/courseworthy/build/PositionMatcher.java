@@ -338,8 +338,7 @@ public final class PositionMatcher {
         List<String> out = new ArrayList<>(from.restsOn());
         out.addAll(to.restsOn());
         if (from.barShape() != null && to.barShape() != null && !from.barShape().equals(to.barShape())) {
-            out.add("a " + from.barShape() + " bar is held elsewhere than a " + to.barShape() + " one: the place of the hands carries over only "
-                    + "roughly");
+            out.add(from.barShape() + " and " + to.barShape() + " bars put the hands in different places, so the place of the hands carries over only roughly");
         }
         if (difference(to.crankLength(), from.crankLength()) == null) {
             out.add("the saddle's height holds for cranks of one length: take off what the cranks of " + to.bike() + " are longer than those of "

@@ -90,7 +90,7 @@ public final class CourseReport {
                     RichText.ofQuoted(ground(each)), RichText.of(each.kind().word()));
         }
         return out.table(table.build())
-                .remark(course.basis().rules().isEmpty() ? "" : "Inferred by: " + String.join(", ", course.basis().rules()) + ".");
+                .remark(course.basis().rules().isEmpty() ? "" : "Inferred by the rules for map tags: " + String.join(", ", course.basis().rules()) + ".");
     }
 
     private static String ground(GroundBasis.GroundBasisPiece piece) {

@@ -134,13 +134,15 @@ public final class PositionReport {
         return Math.round(metres * 1000) + " mm";
     }
 
-    /** {@code +7 mm}; empty where either is not known. */
+    /** {@code +7 mm} between what is shown of both, so that it can be checked; empty where either is not known. */
     static String difference(PositionLine now, PositionLine wanted) {
         if (now.metres() == null || wanted.metres() == null) {
             return "";
         }
-        double change = now.metres() - wanted.metres();
-        String text = now.what().equals("crank length") ? halves(change) : millimetres(change);
+        boolean cranks = now.what().equals("crank length");
+        double parts = cranks ? 2000 : 1000;
+        double change = (Math.round(now.metres() * parts) - Math.round(wanted.metres() * parts)) / parts;
+        String text = cranks ? halves(change) : millimetres(change);
         return change > 0 && !text.equals("0 mm") ? "+" + text : text;
     }
 

@@ -110,6 +110,21 @@ class ExampleTextTest {
         assertThat(gears("heather-ridge", "ida-hardtail")).contains("Chainrings and Last climb");
     }
 
+    /** The difference between two positions is that of the figures beside it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"hardtail > borrowed bike", "hardtail > steel bike", "steel bike > borrowed bike", "borrowed bike > steel bike"})
+    void positionsDifferByWhatIsShown(String bikes) {
+        String[] fromTo = bikes.split(" > ");
+        Matcher row = Pattern.compile("(?:forward|up|width|height|behind|hands|length|trail) (-?[\\d.]+) mm (-?[\\d.]+) mm ([+-]?[\\d.]+) mm")
+                .matcher(text("position", "docs/examples/workshops/cellar.yaml", "--from", fromTo[0], "--to", fromTo[1]));
+        int rows = 0;
+        while (row.find()) {
+            rows++;
+            assertThat(Double.parseDouble(row.group(3))).as(row.group()).isEqualTo(Double.parseDouble(row.group(2)) - Double.parseDouble(row.group(1)));
+        }
+        assertThat(rows).isGreaterThan(6);
+    }
+
     private static String[] with(String[] args, String last) {
         String[] out = Arrays.copyOf(args, args.length + 1);
         out[args.length] = last;

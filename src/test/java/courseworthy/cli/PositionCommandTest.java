@@ -80,7 +80,7 @@ class PositionCommandTest {
     @Test
     void aDropBarIsHeldElsewhere() {
         String text = CommandRun.of("position", CELLAR, "--from", "hardtail", "--to", "steel bike").out().replaceAll("\\s+", " ");
-        assertThat(text).contains("A flat bar is held elsewhere than a drop one: the place of the hands carries over only roughly.",
+        assertThat(text).contains("Flat and drop bars put the hands in different places, so the place of the hands carries over only roughly.",
                 "Height 691.5 mm, for cranks that are 2.5 mm longer: 30.5 mm lower than now.");
     }
 

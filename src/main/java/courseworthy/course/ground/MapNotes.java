@@ -34,9 +34,9 @@ final class MapNotes {
         out.note("Steps, where you carry the bike, counted as walked", way -> PassageTags.isSteps(way.tags()));
         out.note("A ferry, counted with the time on the map, without waiting", way -> PassageTags.isFerry(way.tags()) && PassageTags.of(way.tags()) != null);
         out.note("A ferry; the map does not say how long it takes, so it is counted as if ridden", way -> PassageTags.isFerry(way.tags()) && PassageTags.of(way.tags()) == null);
-        out.note("Bicycles must be pushed by the map, counted as walked", way -> PassageTags.isPushed(way.tags()));
-        out.note("Closed to bicycles by the map", MapNotes::closed);
-        out.note("Hard to find by the map (trail_visibility)", way -> HARDLY_VISIBLE.contains(way.tag("trail_visibility")));
+        out.note("The map says that bicycles must be pushed here, counted as walked", way -> PassageTags.isPushed(way.tags()));
+        out.note("Closed to bicycles on the map", MapNotes::closed);
+        out.note("Hard to find, the map says (trail_visibility)", way -> HARDLY_VISIBLE.contains(way.tag("trail_visibility")));
         if (!Double.isNaN(matched.noise()) && matched.noise() > NOISY) {
             out.notes.add("The track is off by about " + Math.round(matched.noise()) + " m: little of its ground can be taken from the map for sure.");
         }
