@@ -88,6 +88,11 @@ public final class Demands {
         return get(measure) != null;
     }
 
+    /** Whether what a measure is worked out from is known, and there is no such thing: no long climb on a flat course. */
+    public boolean isAbsent(Measure measure) {
+        return !known(measure) && measure.input().equals(Measure.ASCENT.input()) && known(Measure.ASCENT) && known(Measure.DESCENT);
+    }
+
     /** All that is known, in the order of the catalogue. */
     public Map<Measure, MeasureValue> values() {
         Map<Measure, MeasureValue> out = new EnumMap<>(Measure.class);

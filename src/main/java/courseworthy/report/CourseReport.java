@@ -73,8 +73,10 @@ public final class CourseReport {
         for (Measure measure : result.measures().keySet()) {
             rows.add(Definition.of(measure.written(), RichText.ofStrong(Phrases.range(result.demands(), measure))));
         }
-        List<String> unknown = result.unknown().stream().map(Measure::written).toList();
+        List<String> unknown = result.unknown().stream().filter(each -> !result.demands().isAbsent(each)).map(Measure::written).toList();
+        List<String> absent = result.unknown().stream().filter(result.demands()::isAbsent).map(Measure::written).toList();
         return Section.builder("measures", "Measures of the course").definitions(rows)
+                .remark(absent.isEmpty() ? "" : "There is none: " + String.join(", ", absent) + ".")
                 .remark(unknown.isEmpty() ? "" : "Not known: " + String.join(", ", unknown) + ".");
     }
 

@@ -54,7 +54,7 @@ public final class BriefAssembler {
         List<UndeterminedRule> untold = undetermined(call, mounted);
         return Brief.builder(CourseSummary.of(course), checklist.role(), call).event(event.name()).rider(rider.name()).notes(rider.notes()).shared(rider.shared()).date(checklist.date())
                 .reasons(LeadingReason.of(call.decisions())).leaveAlone(leaveAlone(mounted, checklist.role())).couldNotTell(untold)
-                .wanted(MissingInputs.of(untold)).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
+                .wanted(MissingInputs.of(untold, call.demands())).close(close).cautions(Cautions.of(mounted, event)).checklist(checklist).outlook(outlook)
                 .worths(worths).detail(new BriefDetail(course, event, call, BuildCall.drivetrain(build), reliance)).build(build).sheets(SheetInForce.of(sheets)).build();
     }
 

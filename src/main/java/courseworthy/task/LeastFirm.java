@@ -116,7 +116,7 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
         List<LeastFirm> all = new ArrayList<>();
         for (Firmness firmness : brief.firmness()) {
             Decision decision = firmness.decision();
-            LeastFirm each = new LeastFirm(firmness, brief.close(decision), MissingInputs.of(firmness.unknown()));
+            LeastFirm each = new LeastFirm(firmness, brief.close(decision), MissingInputs.of(firmness.unknown(), brief.demands()));
             boolean listed = all.stream().anyMatch(other -> other.decision().topic().isFrontOf(decision.topic()) && other.weight() == each.weight());
             if (each.weight() > 0 && !listed) {
                 all.add(each);

@@ -1,5 +1,6 @@
 package courseworthy.task;
 
+import courseworthy.demand.Demands;
 import courseworthy.demand.InputKeys;
 import courseworthy.demand.InputKeys.InputPlace;
 import courseworthy.demand.Measure;
@@ -27,14 +28,15 @@ public record MissingInputs(InputPlace place, List<String> keys, int rules) {
     private static final Map<String, InputKeys> OCCASION = Map.of(OccasionCondition.Riders.KEY, InputKeys.rider("name"),
             OccasionCondition.Tags.KEY, InputKeys.rider("tags"), OccasionCondition.Days.KEY, InputKeys.event("date"));
 
-    /** What each place is asked for, in the order of {@link InputPlace}. */
-    public static List<MissingInputs> of(List<UndeterminedRule> untold) {
+    /** What each place is asked for, in the order of {@link InputPlace}; nothing for what the day is known not to have. */
+    public static List<MissingInputs> of(List<UndeterminedRule> untold, Demands demands) {
         Map<InputPlace, Set<String>> keys = new EnumMap<>(InputPlace.class);
         Map<InputPlace, Set<String>> rules = new EnumMap<>(InputPlace.class);
         for (UndeterminedRule rule : untold) {
             for (String measure : rule.wanting()) {
                 InputKeys input = input(measure);
-                if (!input.keys().isEmpty()) {
+                boolean absent = Measure.find(measure) != null && demands.isAbsent(Measure.find(measure));
+                if (!absent && !input.keys().isEmpty()) {
                     keys.computeIfAbsent(input.place(), place -> new HashSet<>()).addAll(input.keys());
                     rules.computeIfAbsent(input.place(), place -> new HashSet<>()).add(rule.origin().rule());
                 }

@@ -125,6 +125,14 @@ class ExampleTextTest {
         assertThat(rows).isGreaterThan(6);
     }
 
+    /** A flat course has no long climb, which is known, and nobody is asked for its climbing again. */
+    @Test
+    void whatAFlatCourseHasNotIsNotUnknown() {
+        assertThat(text("course", "course-profiles/market-roads.yaml")).contains("There is none: last long climb, last long climb ascent, last long climb gradient. "
+                + "Not known: sharp stones,");
+        assertThat(brief("market-roads", "ida-hardtail")).contains("RULES NOT CHECKED").doesNotContain("ascent, descent (1 rule)");
+    }
+
     private static String[] with(String[] args, String last) {
         String[] out = Arrays.copyOf(args, args.length + 1);
         out[args.length] = last;
