@@ -47,6 +47,7 @@ class WordingTest {
         "WHAT IT IS WORTH|WHAT ELSE IS RIDDEN|WHAT DOES NOT GO|COULD NOT TELL|COULD NOT BE TOLD", // headings say what is under them
         "\\bhangs on it\\b|\\bbegin by\\b|\\bone pair of hands\\b|\\bOne pair of hands\\b", // safety-critical, start work by
         "\\bfound no such\\b|\\bwhoever|\\bfor who has\\b", // missing key, anyone who
+        "\\bheld elsewhere\\b|as its cases say|pushed by the map|\\bis not to drink\\b", // different places, cases failed, the map says, do not drink
         "\\bforegoes\\b|\\bthe slow time\\b|\\brpm refused\\b", // the slow estimate, rpm
         "\\bcould not tell\\b|\\bthe body knows\\b|\\bsince the steerer\\b|\\bthe very build\\b|\\b(asks|asked) for (it|most)\\b", // inconclusive, you are used to it
         "\\bcut-off of\\b|\\bground (dry|damp|wet)\\b|\\bdrop limit\\b|\\bhouse/"}) // time limit, going, ledge limit, shipped

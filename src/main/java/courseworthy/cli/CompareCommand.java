@@ -16,7 +16,7 @@ final class CompareCommand extends RequestCommand {
 
     CompareCommand(Terminal terminal) {
         super("compare", terminal, "Compares set-ups with the recommended one: time, work, cadence, and when they are worth it.",
-                "courseworthy compare heather-ridge --set 'front tyre width=45 mm, tube=2'",
+                "courseworthy compare heather-ridge --set 'front tyre width=45 mm, tubes=2'",
                 "courseworthy compare heather-ridge --set 'easiest gear=32x51' --set 'rear insert=fitted'");
     }
 

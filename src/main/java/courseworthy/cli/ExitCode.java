@@ -12,7 +12,7 @@ import java.util.Map;
 public enum ExitCode {
 
     OK(0, "the command did what was asked"),
-    CASES_FAILED(1, "a sheet did not come out as its cases say"),
+    CASES_FAILED(1, "one or more cases of a sheet failed"),
     BAD_INPUT(2, "something in the command line or in a file cannot be used; nothing was written"),
     /** The launcher's own, {@code ./courseworthy}: no Java or Maven, or a build that fails. */
     NOT_STARTED(69, "the tool could not be started: something it needs is missing, or it could not be built"),

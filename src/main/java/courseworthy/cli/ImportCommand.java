@@ -16,7 +16,7 @@ final class ImportCommand extends Command {
     ImportCommand(Terminal terminal) {
         super("import", terminal, "Writes a course profile from a track and a map, for you to correct.",
                 "courseworthy import track.gpx --map region.osm.pbf -o course.yaml",
-                "courseworthy import track.gpx --map region.osm.pbf --from course.yaml -o course-2.yaml");
+                "courseworthy import track.gpx --map region.osm.pbf --from old.yaml -o new.yaml");
     }
 
     @Override

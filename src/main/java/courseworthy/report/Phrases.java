@@ -118,8 +118,15 @@ public final class Phrases {
         String cold = mid(demands, Measure.COLDEST_TEMPERATURE);
         String hot = mid(demands, Measure.HOTTEST_TEMPERATURE);
         out.add(cold.isEmpty() || hot.isEmpty() ? "" : cold.equals(hot) ? cold : ends(cold, hot));
-        out.add(mid(demands, Measure.GOING));
+        out.add(going(demands));
         return out.toString();
+    }
+
+    /** {@code dry}; {@code dry to damp} where it changes on the way. */
+    private static String going(Demands demands) {
+        MeasureValue going = demands.get(Measure.GOING);
+        return going == null ? "" : going.low() == going.high() ? mid(demands, Measure.GOING)
+                : ends(Measure.GOING.scale().text(going.low()), Measure.GOING.scale().text(going.high()));
     }
 
     /** The largest surfaces with their shares, as ranges where several are possible; the others together. */

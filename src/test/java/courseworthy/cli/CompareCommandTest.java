@@ -176,6 +176,6 @@ class CompareCommandTest {
 
     @Test
     void helpHasAnExample() {
-        assertThat(CommandRun.of("compare", "--help").out()).contains("  courseworthy compare heather-ridge --set 'front tyre width=45 mm, tube=2'\n");
+        assertThat(CommandRun.of("compare", "--help").out()).contains("  courseworthy compare heather-ridge --set 'front tyre width=45 mm, tubes=2'\n");
     }
 }

@@ -133,6 +133,13 @@ class ExampleTextTest {
         assertThat(brief("market-roads", "ida-hardtail")).contains("RULES NOT CHECKED").doesNotContain("ascent, descent (1 rule)");
     }
 
+    /** Rain from the third hour on is in the first lines, too. */
+    @Test
+    void theFirstLinesSayWhatTheGroundTurnsTo() {
+        assertThat(text("brief", "course-profiles/flintmoor-100.yaml", "--event", "docs/examples/by-the-hour/flintmoor-100.yaml")).contains("11 to 16 C, dry to damp");
+        assertThat(brief("flintmoor-100", "ida-hardtail")).contains("13 to 17 C, dry ");
+    }
+
     private static String[] with(String[] args, String last) {
         String[] out = Arrays.copyOf(args, args.length + 1);
         out[args.length] = last;
