@@ -9,8 +9,10 @@ import courseworthy.demand.Assumptions;
 import courseworthy.demand.InputKeys;
 import courseworthy.demand.InputKeys.InputPlace;
 import courseworthy.demand.Measure;
+import courseworthy.demand.MeasureScale;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
+import courseworthy.units.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -70,7 +72,7 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
     /** What would settle it: what it is close to comes first, then what is unknown, then what was assumed; else it has to be tried, or chosen. */
     public Means means() {
         if (close != null) {
-            return means(close.measure().input());
+            return means(close.measure());
         }
         if (!wanted.isEmpty()) {
             return ofPlace(wanted.get(0).place()) == Means.SCOUTING ? Means.SCOUTING : Means.INPUT;
@@ -83,7 +85,15 @@ public record LeastFirm(Firmness firmness, CloseThreshold close, List<MissingInp
         if (first.equals(Assumptions.EVENT_RULES)) {
             return Means.INPUT;
         }
-        return first.equals(Assumptions.GROUND) ? Means.SCOUTING : measure == null ? Means.MEASUREMENT : means(measure.input());
+        return first.equals(Assumptions.GROUND) ? Means.SCOUTING : measure == null ? Means.MEASUREMENT : means(measure);
+    }
+
+    /** A gear that is worked out from legs, load and slopes is tried; skill is written; what else is of the rider, the bike or the climbs is measured. */
+    private static Means means(Measure measure) {
+        if (measure.scale().kind() == MeasureScale.Kind.QUANTITY && measure.scale().resolution().unit() == Unit.RATIO) {
+            return Means.TEST_RIDE;
+        }
+        return measure == Measure.SKILL ? Means.INPUT : means(measure.input());
     }
 
     /** Whether a ride would tell which of two is better. */

@@ -140,6 +140,15 @@ class ExampleTextTest {
         assertThat(brief("flintmoor-100", "ida-hardtail")).contains("13 to 17 C, dry ");
     }
 
+    /** Nobody measures a gear or a skill: the one is tried, the other written. */
+    @Test
+    void whatSettlesADecisionIsWhatWouldSettleIt() {
+        assertThat(text("brief", "course-profiles/quern-hills.yaml", "--event", "docs/examples/events/quern-hills.yaml"))
+                .contains("A test ride: with ratio useful at speed").doesNotContain("A measurement: with ratio");
+        assertThat(text("brief", "course-profiles/home-trails.yaml", "--event", "docs/examples/events/home-trails.yaml")).contains("Something to write: with skill fair");
+        assertThat(text("brief", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml")).contains("A measurement: with start-line mass");
+    }
+
     private static String[] with(String[] args, String last) {
         String[] out = Arrays.copyOf(args, args.length + 1);
         out[args.length] = last;
