@@ -290,8 +290,11 @@ final class BuildComparison {
         return out;
     }
 
-    /** What is ridden often by what is written; without a figure, what is on a bike while no other is the one trained on. */
+    /** What is ridden often by what is written, but not by somebody else; without a figure, what is on a bike while no other is the one trained on. */
     private boolean known(Part part) {
+        if (bike.isAnothers()) {
+            return false;
+        }
         if (part.has(PartDetail.HOURS_USED)) {
             return part.number(PartDetail.HOURS_USED) >= BuildVariables.NEW;
         }
@@ -310,7 +313,8 @@ final class BuildComparison {
 
     /** A part that fits, is not used, and would return time if nothing else counted. */
     private void tempted(List<Stay> out, MountingPlace place, Part part) {
-        if (part == null || build.containsValue(part) || build.get(place) == null || listed(out, part)) {
+        boolean another = place == MountingPlace.SADDLE && bike.isAnothers();
+        if (part == null || build.containsValue(part) || build.get(place) == null || listed(out, part) || another) {
             return;
         }
         Map<MountingPlace, Part> with = new EnumMap<>(build);

@@ -87,12 +87,15 @@ public record PositionTransfer(Position from, Position now, List<StemChoice> cho
         return from.barShape() != null && now.barShape() != null && !from.barShape().equals(now.barShape());
     }
 
-    /** The saddle of the bike carried from, where one that is not known to be ridden in is on this one and it may go on here; else null. */
+    /**
+     * The saddle of the bike carried from, where one that is not known to be ridden in by this rider is on this one and it may go on here; else
+     * null.
+     */
     public Part ownSaddle() {
         Part own = from.parts().get(MountingPlace.SADDLE);
         Part other = now.parts().get(MountingPlace.SADDLE);
         Part post = now.parts().get(MountingPlace.SEATPOST);
-        boolean riddenIn = other != null && other.has(PartDetail.HOURS_USED) && !BuildVariables.isNew(other);
+        boolean riddenIn = other != null && other.has(PartDetail.HOURS_USED) && !BuildVariables.isNew(other) && !now.bike().isAnothers();
         boolean fits = own != null && other != null && post != null && own != other && !riddenIn && own.mayServe(now.bike()) && SeatFit.rails(own, post).fits();
         return fits ? own : null;
     }

@@ -15,6 +15,7 @@ public final class Part {
     private Part on;
     private String mountedEnd;
     private String home;
+    private boolean anothers;
 
     /**
      * @param name    unique in its workshop
@@ -96,6 +97,7 @@ public final class Part {
         Part out = new Part(name, kind, line, copied);
         out.home = home();
         out.mountedEnd = mountedEnd;
+        out.anothers = anothers;
         return out;
     }
 
@@ -122,8 +124,14 @@ public final class Part {
         String whose = word(PartDetail.SET_UP_FOR);
         if (whose != null && !whose.equalsIgnoreCase(rider)) {
             out.details.remove(PartDetail.TRAINED_ON);
+            out.anothers = rider != null;
         }
         return out;
+    }
+
+    /** Whether it is a bike that is set up for somebody else than the rider whose workshop this is. */
+    public boolean isAnothers() {
+        return anothers;
     }
 
     /** The bike it is mounted on, through whatever it is mounted on; null where it lies loose. */

@@ -149,6 +149,20 @@ class ExampleTextTest {
         assertThat(text("brief", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml")).contains("A measurement: with start-line mass");
     }
 
+    /** Ida is not used to the saddle on Joss's bike, and Joss is. */
+    @Test
+    void nobodyIsUsedToTheSaddleOfAnother() {
+        String ida = onWorkshop("flintmoor-100", "ida-hardtail");
+        assertThat(ida).contains("THE BUILD steel bike", "Move Ida's saddle across from hardtail: you are used to it.")
+                .doesNotContain("leather saddle (900 h ridden): you are used to it", "Ida's saddle (420 h ridden) as saddle would save");
+        assertThat(onWorkshop("flintmoor-100", "joss-steel")).contains("THE BUILD steel bike", "leather saddle (900 h ridden): you are used to it");
+    }
+
+    private static String onWorkshop(String course, String rider) {
+        return text("brief", "course-profiles/" + course + ".yaml", "--event", "docs/examples/events/" + course + ".yaml", "--rider", "docs/examples/riders/" + rider + ".yaml",
+                "--workshop", "docs/examples/workshops/cellar.yaml", "--full");
+    }
+
     private static String[] with(String[] args, String last) {
         String[] out = Arrays.copyOf(args, args.length + 1);
         out[args.length] = last;
