@@ -60,7 +60,7 @@ final class AfterSwapChecks {
     static List<String> cleat(Part before, Part after) {
         String had = before == null ? null : before.word(PartDetail.CLEAT);
         String has = after.word(PartDetail.CLEAT);
-        return has == null || has.equals(had) ? List.of() : List.of("Cleats on the shoes: " + has + (had == null ? "" : " in place of " + had));
+        return has == null || has.equals(had) ? List.of() : List.of("cleats on the shoes: " + has + (had == null ? "" : " in place of " + had));
     }
 
     /** What a swap uses up (common practice, no source). @param on what goes on; null where something only came off */
@@ -69,12 +69,12 @@ final class AfterSwapChecks {
             return List.of();
         }
         return switch (place.kind()) {
-            case TYRE -> Boolean.FALSE.equals(on.yes(PartDetail.TUBELESS)) ? List.of("tube") : List.of("sealant", "rim tape and valve core, where worn");
+            case TYRE -> Boolean.FALSE.equals(on.yes(PartDetail.TUBELESS)) ? List.of("tube") : List.of("sealant", "rim tape and valve core, if worn");
             case CHAIN -> List.of("joining link");
             case CRANK, PEDALS, CASSETTE, HEADSET, BOTTOM_BRACKET -> List.of("grease");
-            case DROPPER_REMOTE, LOCKOUT_REMOTE -> List.of("inner cable, where it is pulled by one");
-            case SEATPOST -> List.of("grease or assembly paste, as the post asks");
-            case ROTOR -> List.of("thread lock, where the bolts ask for it", "brake cleaner");
+            case DROPPER_REMOTE, LOCKOUT_REMOTE -> List.of("inner cable, if a cable works it");
+            case SEATPOST -> List.of("grease or assembly paste, whichever the post needs");
+            case ROTOR -> List.of("thread lock, if the bolts need it", "brake cleaner");
             case PADS -> List.of("brake cleaner");
             case DERAILLEUR, SHIFTER -> "electronic".equals(on.word(PartDetail.ACTUATION)) ? List.of() : List.of("inner cable");
             default -> List.of();

@@ -21,22 +21,22 @@ final class BatteryCharge {
     }
 
     /** What to do about a battery, as sentences without a full stop; empty where it lasts, or where nothing is known of it. */
-    static List<String> of(Part battery, Call call) {
+    static List<WearNote> of(Part battery, Call call) {
         Double needed = needed(call);
         Double charge = battery.number(PartDetail.CHARGE);
         Double full = battery.number(PartDetail.RUN_TIME);
         if (needed == null || charge == null && full == null) {
             return List.of();
         }
-        String asks = "the ride and its reserve ask for " + time(needed);
+        String needs = "the ride and its reserve need " + time(needed);
         if (full == null) {
-            return charge > 1 - 1e-9 ? List.of() : List.of(battery + " is charged to " + percent(charge) + ", and its run time from full is not given: charge it");
+            return charge > 1 - 1e-9 ? List.of() : List.of(new WearNote(battery.name(), "charged to " + percent(charge) + ", and its run time from full is not given", "charge it"));
         }
         if (full < needed - 1e-6) {
-            return List.of(battery + " runs " + time(full) + " from full, and " + asks + ": take a second one");
+            return List.of(new WearNote(battery.name(), "runs " + time(full) + " from full, and " + needs, "take a second one"));
         }
         return charge == null || full * charge >= needed - 1e-6 ? List.of()
-                : List.of(battery + " is charged to " + percent(charge) + ", which lasts " + time(full * charge) + ", and " + asks + ": charge it");
+                : List.of(new WearNote(battery.name(), "charged to " + percent(charge) + ", which lasts " + time(full * charge) + ", and " + needs, "charge it"));
     }
 
     /** The slow estimate with the reserve on top, s; null where either is not known. */

@@ -43,7 +43,7 @@ import java.util.function.Function;
  * @param after      where everything is with this build; null where no bike can be built
  */
 public record Build(String workshop, Part bike, List<FittedPart> parts, List<PlaceChange> places, double mass, double massNow, List<Part> unweighed, List<Swap> swaps,
-        WorkPlan plan, List<Swap> back, List<Return> returns, List<UnmetDecision> notMet, List<FitFinding> toMind, List<FitFinding> inTheWay, List<String> pressures, Map<String, String> set, List<String> wear, List<String> lacking,
+        WorkPlan plan, List<Swap> back, List<Return> returns, List<UnmetDecision> notMet, List<FitFinding> toMind, List<FitFinding> inTheWay, List<String> pressures, Map<String, String> set, List<WearNote> wear, List<String> lacking,
         PositionTransfer position, WorthwhileChanges worthwhile, BuildCount count, long loss, SeasonPlan.ClashChoice leftOut,
         List<String> spares, MountingState after) {
 
@@ -94,8 +94,8 @@ public record Build(String workshop, Part bike, List<FittedPart> parts, List<Pla
     }
 
     /** The same with more that is worn or falls due. */
-    public Build wearing(List<String> more) {
-        List<String> all = new ArrayList<>(wear);
+    public Build wearing(List<WearNote> more) {
+        List<WearNote> all = new ArrayList<>(wear);
         all.addAll(more);
         return new Build(workshop, bike, parts, places, mass, massNow, unweighed, swaps, plan, back, returns, notMet, toMind, inTheWay, pressures, set, all, lacking,
                 position, worthwhile, count, loss, leftOut, spares, after);
@@ -271,7 +271,7 @@ public record Build(String workshop, Part bike, List<FittedPart> parts, List<Pla
         private List<FitFinding> inTheWay = List.of();
         private List<String> pressures = List.of();
         private Map<String, String> set = Map.of();
-        private List<String> wear = List.of();
+        private List<WearNote> wear = List.of();
         private List<String> lacking = List.of();
         private PositionTransfer position;
         private WorthwhileChanges worthwhile;
@@ -356,7 +356,7 @@ public record Build(String workshop, Part bike, List<FittedPart> parts, List<Pla
             return this;
         }
 
-        public Builder wear(List<String> value) {
+        public Builder wear(List<WearNote> value) {
             wear = value;
             return this;
         }

@@ -449,10 +449,10 @@ public final class BuildFinder {
         return new UnmetDecision(decision.topic().name(), decision.phrase(), has, MissingPart.part(got.aim().wanted(), decision, bike, parts, workshop));
     }
 
-    /** Told of the rear where the topic is decided for both ends: without, it is the front. */
+    /** Which end it is, where the topic is decided for both ends at once. */
     private static String end(TopicPlacement wanted) {
         boolean both = TopicPlacement.all(wanted.topic()).size() > 1;
-        return both && wanted.place().end().equals("rear") ? " at the rear" : "";
+        return both ? " at the " + wanted.place().end() : "";
     }
 
     /** What stands in places of other bikes now and in none of them then. */
@@ -466,7 +466,7 @@ public final class BuildFinder {
                 }
             }
             if (other != bike && !names.isEmpty()) {
-                out.add(other + " stands without " + String.join(", ", names) + " until they go back");
+                out.add(other + ": " + String.join(", ", names));
             }
         }
         return out;

@@ -47,7 +47,7 @@ final class ForkSwapChecks {
         if (race == null) {
             return "The crown race of your headset goes on it";
         }
-        return race == before.get(MountingPlace.CROWN_RACE) ? race + " moves over to it" : race + " is on it";
+        return race == before.get(MountingPlace.CROWN_RACE) ? "Move " + race + " over to it" : race + " is on it";
     }
 
     private String caliper() {
@@ -55,7 +55,7 @@ final class ForkSwapChecks {
         Part adapter = after.get(MountingPlace.FRONT_ADAPTER);
         String where = adapter != null ? ", on " + adapter : fork.has(PartDetail.MOUNT_ROTOR) ? ", on its mount without an adapter" : "";
         Double spare = caliper == null ? null : BrakeFit.frontHoseSpare(caliper, fork, bike);
-        return (caliper == null ? "The front brake" : caliper.name()) + " moves over to it" + where
+        return "Move " + (caliper == null ? "the front brake" : caliper.name()) + " over to it" + where
                 + (spare == null ? ": see that its hose reaches with the bar turned either way" : "; its hose reaches, with " + millimetres(spare) + " to spare");
     }
 
@@ -63,9 +63,9 @@ final class ForkSwapChecks {
         Part remote = after.get(MountingPlace.LOCKOUT_REMOTE);
         Part old = before.get(MountingPlace.FORK);
         if (isRemote(fork)) {
-            out.add(remote == null ? "The remote of its lockout goes on the bar" : remote + " is connected to it");
+            out.add(remote == null ? "Its lockout remote goes on the bar" : "Connect " + remote + " to it");
         } else if (old != null && isRemote(old)) {
-            out.add((remote == null ? "The remote of the lockout" : remote.name()) + " has nothing to work on it");
+            out.add((remote == null ? "The lockout remote" : remote.name()) + " has nothing to work on it");
         }
     }
 

@@ -37,7 +37,7 @@ final class MissingPart {
         };
     }
 
-    /** {@code a front tyre of width 40 mm}, {@code a dropper seatpost}, {@code light clipless pedals}, {@code aero extensions}. */
+    /** {@code a front tyre with 40 mm width}, {@code a dropper seatpost}, {@code light clipless pedals}, {@code aero extensions}. */
     static String named(String piece, String topic, String value) {
         String article = piece.endsWith("s") ? "" : "a ";
         if (topic.equals(piece)) {
@@ -46,7 +46,10 @@ final class MissingPart {
         String end = piece.indexOf(' ') < 0 ? piece : piece.substring(0, piece.indexOf(' '));
         String property = topic.startsWith(piece + " ") ? topic.substring(piece.length() + 1)
                 : topic.startsWith(end + " ") ? topic.substring(end.length() + 1) : topic;
-        return article + piece + " of " + property + " " + value;
+        if (topic.equals(Topics.CHAINRINGS.name())) {
+            return value.equals("one") ? "a single chainring" : value + " chainrings";
+        }
+        return article + piece + " with " + (value.startsWith("at ") ? property + " " + value : value + " " + property);
     }
 
     private static String mustFit(MountingPlace place, Part bike, Map<MountingPlace, Part> parts) {

@@ -20,8 +20,8 @@ final class PadCompounds {
         String other = rear.word(PartDetail.COMPOUND);
         String rearPads = permits(parts.get(MountingPlace.REAR_ROTOR), one);
         String frontPads = permits(parts.get(MountingPlace.FRONT_ROTOR), other);
-        String part = rearPads.isEmpty() ? "rear brake pads of pad compound " + one
-                : frontPads.isEmpty() ? "front brake pads of pad compound " + other : "rear brake pads of pad compound " + one + rearPads;
+        String part = rearPads.isEmpty() ? "rear brake pads with " + one + " pad compound"
+                : frontPads.isEmpty() ? "front brake pads with " + other + " pad compound" : "rear brake pads with " + one + " pad compound" + rearPads;
         return new UnmetDecision(Topics.PAD_COMPOUND.name(), "one compound at both ends", one + " in front and " + other + " at the rear", part);
     }
 

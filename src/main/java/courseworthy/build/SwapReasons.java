@@ -91,7 +91,7 @@ final class SwapReasons {
         Set<String> out = new LinkedHashSet<>();
         group.forEach(each -> out.addAll(served(each, without)));
         MountingPlace elsewhere = elsewhere(place, without);
-        String unfit = elsewhere == null ? unfit(group, without) : without.get(place) + " goes to the " + elsewhere.words();
+        String unfit = elsewhere == null ? unfit(group, without) : without.get(place) + ", which goes to the " + elsewhere.words();
         if (out.isEmpty() && unfit != null) {
             out.add(unfit);
             Set<MountingPlace> reverted = EnumSet.copyOf(group);
@@ -111,7 +111,7 @@ final class SwapReasons {
         }
         if (out.isEmpty() && without.get(place) != null
                 && !BuildVariables.candidates(workshop, bike).getOrDefault(place, List.of()).contains(without.get(place))) {
-            out.add(without.get(place) + " stays where it is");
+            out.add(without.get(place) + ", which stays where it is");
         }
         mass(out, !out.isEmpty(), group, without);
         Set<MountingPlace> wider = EnumSet.copyOf(group);
@@ -286,8 +286,8 @@ final class SwapReasons {
             for (MountingPlace place : check.places()) {
                 boolean there = without.get(place) != null || place == check.optional();
                 if (group.contains(place) && there && complete(check, without) && !allowed(check, without)) {
-                    return without.get(place) == null ? others(check, place) + (check.places().size() == 2 ? ", which does not go on without it" : ", which do not go together without it")
-                            : others(check, place) + ", with which " + without.get(place) + " does not go: "
+                    return without.get(place) == null ? others(check, place) + (check.places().size() == 2 ? ", which cannot be fitted without it" : ", which do not fit together without it")
+                            : others(check, place) + ", with which " + without.get(place) + " cannot be used: "
                             + check.question().ask(bike, load, parts(check, without)).words();
                 }
             }

@@ -199,7 +199,7 @@ final class WorkOrder {
             return List.of();
         }
         if (comesOutFor(root, wants, over) != null) {
-            return List.of(over + " comes " + (over.kind() == PartKind.FORK ? "out of " : "off ") + root + " for it");
+            return List.of("Take " + over + (over.kind() == PartKind.FORK ? " out of " : " off ") + root + " for it");
         }
         Map<MountingPlace, Part> after = then.places(root);
         List<String> hoses = OpenedHoses.along(root, place.kind(), wants, after);

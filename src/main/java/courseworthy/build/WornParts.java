@@ -22,6 +22,8 @@ final class WornParts {
     /** Who rides these worn falls or cannot stop (common practice, no source). */
     private static final Set<PartKind> SAFETY = EnumSet.of(PartKind.ROTOR, PartKind.PADS, PartKind.TYRE);
 
+    private static final String NEW_PADS = "change them and bed the new ones in";
+
     private final Call call;
     private final LocalDate date;
 
@@ -31,8 +33,8 @@ final class WornParts {
         this.date = date;
     }
 
-    /** What is worn past its mark, or older than the call allows, in sentences. @param parts what is in each place */
-    List<String> of(Map<MountingPlace, Part> parts) {
+    /** What is worn past its mark, or older than the call allows, with what to do. @param parts what is in each place */
+    List<WearNote> of(Map<MountingPlace, Part> parts) {
         return of(parts, EnumSet.allOf(PartKind.class));
     }
 
@@ -41,23 +43,23 @@ final class WornParts {
         return of(parts, SAFETY).size();
     }
 
-    private List<String> of(Map<MountingPlace, Part> parts, Set<PartKind> kinds) {
-        List<String> out = new ArrayList<>();
+    private List<WearNote> of(Map<MountingPlace, Part> parts, Set<PartKind> kinds) {
+        List<WearNote> out = new ArrayList<>();
         for (Map.Entry<MountingPlace, Part> each : parts.entrySet()) {
             Part part = each.getValue();
             if (!kinds.contains(part.kind())) {
                 continue;
             }
             switch (part.kind()) {
-                case CHAIN -> over(out, part, "is worn to its limit: change it, and look at the cassette, which wears with it",
+                case CHAIN -> over(out, part, "worn to its limit", "change it, and look at the cassette, which wears with it",
                         part.number(PartDetail.WEAR), part.number(PartDetail.WEAR_LIMIT));
-                case ROTOR -> over(out, part, "is worn to the thickness marked on it: change it", part.number(PartDetail.LEAST_THICKNESS),
+                case ROTOR -> over(out, part, "worn to the thickness marked on it", "change it", part.number(PartDetail.LEAST_THICKNESS),
                         part.number(PartDetail.THICKNESS));
                 case PADS -> pads(out, part);
                 case TYRE -> {
                     Double cuts = part.number(PartDetail.CUTS);
                     if (cuts != null && cuts > 0) {
-                        out.add(part + " has cuts that show the casing: look at them, and change it where the casing is cut");
+                        out.add(new WearNote(part.name(), "cuts show the casing", "look at them, and change the tyre if the casing itself is cut"));
                     }
                 }
                 case SEALANT -> {
@@ -73,20 +75,20 @@ final class WornParts {
         return out;
     }
 
-    private static void over(List<String> out, Part part, String words, Double value, Double limit) {
+    private static void over(List<WearNote> out, Part part, String state, String action, Double value, Double limit) {
         if (value != null && limit != null && value >= limit - 1e-9) {
-            out.add(part + " " + words);
+            out.add(new WearNote(part.name(), state, action));
         }
     }
 
-    private void pads(List<String> out, Part part) {
+    private void pads(List<WearNote> out, Part part) {
         Decision least = call.on(Topics.PAD_THICKNESS);
         Double left = part.number(PartDetail.LEFT);
         Double marked = part.number(PartDetail.LEAST_LEFT);
         if (left != null && marked != null && left <= marked + 1e-9) {
-            out.add(part + " are down to what their maker allows: change them and bed the new ones in");
+            out.add(new WearNote(part.name(), "down to the manufacturer's wear mark", NEW_PADS));
         } else if (left != null && least.status() == Status.SETTLED && left < least.topic().resolution().base(least.value()) - 1e-9) {
-            out.add(part + " has less than " + least.topic().text(least.value()) + " left on each pad: change them and bed the new ones in");
+            out.add(new WearNote(part.name(), "less than " + least.topic().text(least.value()) + " left on each pad", NEW_PADS));
         }
     }
 
@@ -97,13 +99,13 @@ final class WornParts {
         return wheel != null && tyre != null && !MountingEffort.isOn(tyre, wheel);
     }
 
-    private void sealant(List<String> out, Part part) {
+    private void sealant(List<WearNote> out, Part part) {
         Decision most = call.on(Topics.SEALANT_AGE);
         LocalDate added = part.day(PartDetail.ADDED);
         if (added != null && date != null && most.status() == Status.SETTLED) {
             long days = ChronoUnit.DAYS.between(added, date);
             if (days > most.value()) {
-                out.add(part + " will be " + days + " days old on the day: top it up (at most " + most.topic().text(most.value()) + ")");
+                out.add(new WearNote(part.name(), days + " days old on the day, at most " + most.topic().text(most.value()) + " recommended", "top it up"));
             }
         }
     }

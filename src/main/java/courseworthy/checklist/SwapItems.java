@@ -2,6 +2,7 @@ package courseworthy.checklist;
 
 import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
+import courseworthy.build.WearNote;
 import courseworthy.checklist.Checklist.ChecklistItem;
 import courseworthy.claim.Deadline;
 import java.util.ArrayList;
@@ -32,9 +33,9 @@ final class SwapItems {
             out.add(new PendingItem(position(build), id, Deadline.WEEK_BEFORE, 0, List.copyOf(before)));
             before.add(id);
         }
-        if (!build.wear().isEmpty()) {
+        for (WearNote each : build.wear()) {
             String id = id("build/", out.size());
-            out.add(new PendingItem(worn(build), id, Deadline.WEEK_BEFORE, 0, List.of()));
+            out.add(new PendingItem(worn(each), id, Deadline.WEEK_BEFORE, 0, List.of()));
             before.add(id);
         }
         if (!build.swaps().isEmpty() || build.position() != null) {
@@ -83,9 +84,8 @@ final class SwapItems {
                 "A spare for the parts that are off the bike helps nobody at the roadside.", false, PART, "", null);
     }
 
-    private static ChecklistItem worn(Build build) {
-        return new ChecklistItem("Replace, top up or service what is worn or due on this build", String.join("; ", build.wear()),
-                "What is worn fails on the course, and what is new has to be ridden in.", true, PART, "", null);
+    private static ChecklistItem worn(WearNote note) {
+        return new ChecklistItem(note.part() + ": " + note.action(), "Done, and ridden in where it is new", "It is worn, old or due: " + note.state() + ".", true, PART, "", null);
     }
 
     private static ChecklistItem item(Swap swap) {

@@ -2,8 +2,8 @@ package courseworthy.report;
 
 import courseworthy.build.Build;
 import courseworthy.build.Build.FittedPart;
-import courseworthy.build.Build.UnmetDecision;
 import courseworthy.build.Build.Swap;
+import courseworthy.build.WearNote;
 import courseworthy.build.WorkPlan;
 import courseworthy.event.WorkHours;
 import courseworthy.fit.FitFindings.FitFinding;
@@ -45,7 +45,7 @@ final class BuildReport {
         if (build.leftOut() != null) {
             out.paragraph(RichText.EMPTY.append(RichText.ofQuoted("In the time you have: " + SeasonReport.choice(build.leftOut()) + ".").in(Style.ATTENTION)));
         }
-        list(out, "evenings", evenings(build.plan().hours()), evenings(build.plan()));
+        out.section(evenings(build.plan()));
         if (build.position() != null) {
             list(out, "position", RichText.of("Position, as on ").quoted(build.position().from().bike().name()), PositionReport.inBrief(build.position()));
         }
@@ -53,9 +53,9 @@ final class BuildReport {
         list(out, "lacking", lacking(build), build.lacking());
         list(out, "due-back", "What has to be back on another bike", returns(build));
         list(out, "put-back", afterwards(build.plan().backFrom()), back(build));
-        list(out, "wear", "Worn or due", build.wear());
+        list(out, "wear", "Worn or due", worn(build));
         list(out, "to-pack", "Spares of yours that go with this build", build.spares());
-        list(out, "short-of", "Where your parts fall short of the recommendation", build.notMet().stream().map(BuildReport::notMet).toList());
+        list(out, "short-of", "Where your parts fall short of the recommendation", UnmetPhrases.lines(build.notMet()));
         list(out, "check", "Check before you build", findings(build.toMind()));
         return out.build();
     }
@@ -81,8 +81,7 @@ final class BuildReport {
         }
         out.paragraph(RichText.ofQuoted(title(build)).in(Style.STRONG));
         out.bullets(quoted(build.swaps().stream().map(BuildReport::work).toList()));
-        List<String> notMet = build.notMet().stream().map(each -> each.topic() + " " + each.got() + " (recommended " + each.wanted() + ")").toList();
-        return out.paragraph(notMet.isEmpty() ? RichText.EMPTY : RichText.of("Falls short: ").quoted(String.join(", ", notMet) + "."));
+        return out.paragraph(build.notMet().isEmpty() ? RichText.EMPTY : RichText.of("Falls short: ").quoted(UnmetPhrases.inARow(build.notMet()) + "."));
     }
 
     private static void list(Section.Builder out, String id, String heading, List<String> lines) {
@@ -118,20 +117,28 @@ final class BuildReport {
         return "The work by evening, " + (hours.varies() ? "in the time you have" : "with " + Figures.time(hours.usual() * 60.0) + " free in each");
     }
 
-    private static List<String> evenings(WorkPlan plan) {
-        List<String> out = new ArrayList<>();
+    /** Each evening with its steps below it. */
+    private static Section.Builder evenings(WorkPlan plan) {
+        List<ItemList.Item> out = new ArrayList<>();
         if (!plan.fits()) {
-            out.add("There is not enough time for it before the bike leaves, in the time for work that you have given.");
+            out.add(ItemList.Item.of(RichText.of("There is not enough time for it before the bike leaves, in the time for work that you have given."), List.of()));
         }
         for (WorkPlan.WorkEvening evening : plan.evenings()) {
-            List<String> steps = new ArrayList<>();
-            evening.steps().forEach(each -> steps.add(each.what() + " (" + each.minutes() + " min)"
-                    + (each.pause() == 0 ? "" : ", " + Figures.time(each.pause() * 60.0) + " before " + each.before())));
             String day = evening.date() == null ? "" : ", " + Phrases.weekdayAndYear(evening.date()) + " at the latest";
             String free = plan.hours().varies() ? " of " + evening.free() : "";
-            out.add("Evening " + evening.number() + day + ", " + evening.minutes() + free + " min: " + String.join("; ", steps) + ".");
+            RichText line = RichText.of("Evening " + evening.number() + day + ", " + evening.minutes() + free + " min:");
+            out.add(ItemList.Item.of(line, quoted(evening.steps().stream().map(BuildReport::step).toList())));
         }
-        return out;
+        return Section.builder(ID + "-evenings", evenings(plan.hours())).items(out);
+    }
+
+    private static String step(WorkPlan.Step step) {
+        return step.what() + " (" + step.minutes() + " min)" + (step.pause() == 0 ? "" : ", " + Figures.time(step.pause() * 60.0) + " before " + step.before());
+    }
+
+    /** What is worn or due, each with what to do. */
+    static List<String> worn(Build build) {
+        return build.wear().stream().map(WearNote::text).toList();
     }
 
     private static String work(Swap swap) {
@@ -146,7 +153,7 @@ final class BuildReport {
 
     /** The heading over what is missing. */
     static String lacking(Build build) {
-        return build.bike() == null ? "Missing" : "Missing elsewhere";
+        return build.bike() == null ? "Missing" : "Missing from other bikes until put back";
     }
 
     private static String weighed(Build build) {
@@ -206,7 +213,12 @@ final class BuildReport {
     }
 
     private static String why(Swap swap) {
-        return swap.why().isEmpty() ? "" : ". For " + String.join(", ", swap.why());
+        return swap.why().isEmpty() ? "" : ". For " + reasons(swap.why());
+    }
+
+    /** Reasons in a row; a semicolon between them where one has a comma of its own. */
+    static String reasons(List<String> why) {
+        return String.join(why.stream().anyMatch(each -> each.contains(",")) ? "; " : ", ", why);
     }
 
     private static String along(Swap swap) {
@@ -218,18 +230,14 @@ final class BuildReport {
     }
 
     private static String after(Swap swap) {
-        String mechanic = swap.work().mechanic() ? " If you are not sure of it, leave it to a qualified mechanic." : "";
-        return (swap.work().after().isEmpty() ? "." : ". " + String.join(". ", swap.work().after()) + ".") + mechanic;
+        String mechanic = swap.work().mechanic() ? " If you are not sure how, leave it to a qualified mechanic." : "";
+        return (swap.work().after().isEmpty() ? "." : ". Done when: " + String.join("; ", swap.work().after()) + ".") + mechanic;
     }
 
     static String total(Build build) {
         String needs = build.needs().isEmpty() ? "" : " You will need: " + String.join("; ", build.needs()) + ".";
         return count(build.swaps().size()) + ", about " + Math.round(build.minutes()) + " min of work by estimate." + needs
                 + " Then test-ride this exact build for 30 to 60 min, and check every bolt and axle after it.";
-    }
-
-    private static String notMet(UnmetDecision each) {
-        return each.topic() + ": " + each.got() + ", recommended " + each.wanted() + (each.part().isEmpty() ? "" : ". You would need: " + each.part());
     }
 
     private static String finding(FitFinding finding) {
@@ -242,6 +250,6 @@ final class BuildReport {
             case UNKNOWN -> ", not known";
             case FLAGGED, DOES_NOT_FIT -> ", " + finding.fit().result().words();
         };
-        return String.join(" and ", names) + result + ": " + finding.fit().words() + ". " + finding.origin().because();
+        return Phrases.list(names) + result + ": " + finding.fit().words() + ". " + finding.origin().because();
     }
 }

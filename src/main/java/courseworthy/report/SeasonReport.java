@@ -2,6 +2,7 @@ package courseworthy.report;
 
 import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
+import courseworthy.build.Build.UnmetDecision;
 import courseworthy.build.SeasonPlan;
 import courseworthy.build.SeasonPlan.ClashChoice;
 import courseworthy.build.SeasonPlan.PartClash;
@@ -88,7 +89,7 @@ public final class SeasonReport {
                 .bullets("To go back (the way back is about " + Math.round(build.minutesBack()) + " min of work in all):", quoted(BuildReport.returns(build)))
                 .bullets(BuildReport.lacking(build) + ":", quoted(build.lacking()))
                 .bullets("Not met:", quoted(notMet(ride)))
-                .bullets("Worn:", quoted(build.wear()));
+                .bullets("Worn:", quoted(BuildReport.worn(build)));
     }
 
     private static List<RichText> quoted(List<String> lines) {
@@ -97,7 +98,7 @@ public final class SeasonReport {
 
     static String counts(SeasonPlan season) {
         long riders = season.rides().stream().map(PlannedRide::rider).distinct().count();
-        return count(season.rides().size(), "start") + " of " + count(riders, "rider") + ", " + count(season.clashes().size(), "clash", "clashes") + ", "
+        return count(season.rides().size(), "start") + " by " + count(riders, "rider") + ", " + count(season.clashes().size(), "clash", "clashes") + ", "
                 + count(season.wishes().size(), "wish", "wishes") + ".";
     }
 
@@ -169,19 +170,11 @@ public final class SeasonReport {
     }
 
     static List<String> notMet(PlannedRide ride) {
-        List<String> out = new ArrayList<>();
-        ride.build().notMet().forEach(each -> out.add(each.topic() + ": " + each.got() + ", recommended " + each.wanted()));
-        return out;
+        return UnmetPhrases.withoutParts(ride.build().notMet());
     }
 
     static String clash(PartClash clash) {
-        return clash.date() + ", " + String.join(", ", clash.what()) + ": " + listed(clash.wanting()) + ".";
-    }
-
-    /** {@code Ann, Bea and Cat}. */
-    private static String listed(List<String> names) {
-        int last = names.size() - 1;
-        return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return clash.date() + ", " + String.join(", ", clash.what()) + ": " + Phrases.list(clash.wanting()) + ".";
     }
 
     static List<String> choices(PartClash clash) {
@@ -200,12 +193,12 @@ public final class SeasonReport {
 
     /** {@code  for Joss: rear rotor 160 mm (recommended 180 mm), ...; for Ida: ...}. */
     private static String lost(List<UnmetTopic> losses) {
-        Map<String, List<String>> byRider = new LinkedHashMap<>();
+        Map<String, List<UnmetDecision>> byRider = new LinkedHashMap<>();
         for (UnmetTopic each : losses) {
-            byRider.computeIfAbsent(each.rider(), rider -> new ArrayList<>()).add(each.topic() + " " + each.got() + " (recommended " + each.wanted() + ")");
+            byRider.computeIfAbsent(each.rider(), rider -> new ArrayList<>()).add(new UnmetDecision(each.topic(), each.wanted(), each.got(), ""));
         }
         List<String> out = new ArrayList<>();
-        byRider.forEach((rider, lost) -> out.add((rider.isEmpty() ? ": " : " for " + rider + ": ") + String.join(", ", lost)));
+        byRider.forEach((rider, lost) -> out.add((rider.isEmpty() ? ": " : " for " + rider + ": ") + UnmetPhrases.inARow(lost)));
         return String.join(";", out);
     }
 

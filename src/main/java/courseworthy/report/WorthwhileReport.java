@@ -43,8 +43,7 @@ final class WorthwhileReport {
     private static String change(WorthwhileChange change) {
         String off = change.off().isEmpty() ? "" : " for " + names(change.off());
         String on = change.on().isEmpty() ? "off: " + names(change.off()) : names(change.on()) + off;
-        String serves = change.serves().isEmpty() ? "" : " Serves " + String.join(", ", change.serves()) + ".";
-        return change.place() + ", " + on + ": " + figures(change) + "." + verdict(change) + serves + fresh(change.fresh());
+        return change.place() + ", " + on + ": " + figures(change) + "." + purpose(change) + fresh(change.fresh());
     }
 
     private static String figures(WorthwhileChange change) {
@@ -58,11 +57,12 @@ final class WorthwhileReport {
     }
 
     /** A word only where the time says one: what serves the call serves it for its own reasons. */
-    private static String verdict(WorthwhileChange change) {
-        if (change.returns() == null || change.returns().mid() >= 0 || change.serves().isEmpty()) {
+    private static String purpose(WorthwhileChange change) {
+        if (change.serves().isEmpty()) {
             return "";
         }
-        return " No time gain; done for what it serves.";
+        boolean slower = change.returns() != null && change.returns().mid() < 0;
+        return (slower ? " No time gain; done for " : " Serves ") + BuildReport.reasons(change.serves()) + ".";
     }
 
     private static String fresh(List<Part> parts) {

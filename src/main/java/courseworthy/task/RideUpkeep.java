@@ -1,6 +1,7 @@
 package courseworthy.task;
 
 import courseworthy.build.Build;
+import courseworthy.build.WearNote;
 import courseworthy.call.Call;
 import courseworthy.demand.Measure;
 import courseworthy.demand.MeasureValue;
@@ -63,11 +64,11 @@ final class RideUpkeep {
             return build;
         }
         UpkeepPlan plan = UpkeepPlanner.of(workshop, List.of(use), changes(build, date), new WorkTime(ANY_TIME, Map.of()), date);
-        Map<String, String> due = new LinkedHashMap<>();
+        Map<String, WearNote> due = new LinkedHashMap<>();
         for (ServiceWork work : plan.work()) {
-            boolean covered = build.wear().stream().anyMatch(line -> line.startsWith(work.part() + " "));
+            boolean covered = build.wear().stream().anyMatch(note -> note.part().equals(work.part()));
             if (use.parts().contains(work.part()) && !covered) {
-                due.put(work.what(), work.what() + " falls due by " + work.due() + " (" + work.why() + ")");
+                due.put(work.what(), new WearNote(work.part(), "due by " + work.due() + " (" + work.why() + ")", work.task()));
             }
         }
         return build.wearing(List.copyOf(due.values()));

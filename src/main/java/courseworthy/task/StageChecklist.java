@@ -90,7 +90,7 @@ final class StageChecklist {
 
     /** Whether the build says already that a part is worn or due. */
     private boolean isSaid(Outlook each) {
-        return builds.stream().flatMap(build -> build.build().wear().stream()).anyMatch(line -> line.startsWith(each.part().name() + " "));
+        return builds.stream().flatMap(build -> build.build().wear().stream()).anyMatch(note -> note.part().equals(each.part().name()));
     }
 
     private static ChecklistItem due(Outlook each, String before) {

@@ -35,8 +35,23 @@ public record ServiceWork(ServiceEvening evening, LocalDate due, LocalDate lates
         return work.stream().mapToInt(ServiceWork::minutes).sum();
     }
 
+    /** What to do, as an order. */
+    public String task() {
+        return task(job);
+    }
+
+    /** A job as an order: {@code service the pivot bearings} for one that is named by its part, {@code renew} as it is. */
+    public static String task(String job) {
+        return switch (job) {
+            case "oil and seals" -> "change oil and seals";
+            case "full service" -> "give it a full service";
+            case "air can", "bearings", "bottom bracket", "headset bearings", "hub bearings", "pivot bearings" -> "service the " + job;
+            default -> job;
+        };
+    }
+
     /** {@code hardtail chain: renew}. */
     public String what() {
-        return part + ": " + job;
+        return part + ": " + task();
     }
 }

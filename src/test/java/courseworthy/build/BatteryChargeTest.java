@@ -45,7 +45,7 @@ class BatteryChargeTest {
         if (hours != null) {
             details.put(PartDetail.RUN_TIME, hours * 3600);
         }
-        return BatteryCharge.of(new Part("cell", PartKind.BATTERY, 1, details), call());
+        return BatteryCharge.of(new Part("cell", PartKind.BATTERY, 1, details), call()).stream().map(WearNote::text).toList();
     }
 
     @ParameterizedTest
@@ -56,12 +56,12 @@ class BatteryChargeTest {
 
     @Test
     void oneThatDoesNotLastIsCharged() {
-        assertThat(said(0.59, 10.0)).containsExactly("cell is charged to 59 %, which lasts 5:54 h, and the ride and its reserve ask for 6:00 h: charge it");
-        assertThat(said(0.9, null)).containsExactly("cell is charged to 90 %, and its run time from full is not given: charge it");
+        assertThat(said(0.59, 10.0)).containsExactly("cell: charged to 59 %, which lasts 5:54 h, and the ride and its reserve need 6:00 h; charge it");
+        assertThat(said(0.9, null)).containsExactly("cell: charged to 90 %, and its run time from full is not given; charge it");
     }
 
     @Test
     void oneThatDoesNotLastFromFullNeedsASecond() {
-        assertThat(said(1.0, 5.5)).containsExactly("cell runs 5:30 h from full, and the ride and its reserve ask for 6:00 h: take a second one");
+        assertThat(said(1.0, 5.5)).containsExactly("cell: runs 5:30 h from full, and the ride and its reserve need 6:00 h; take a second one");
     }
 }

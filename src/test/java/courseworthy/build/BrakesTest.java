@@ -133,7 +133,7 @@ class BrakesTest {
         assertThat(in(build, MountingPlace.FRONT_ROTOR)).isEqualTo("large rotor");
         assertThat(in(build, MountingPlace.FRONT_ADAPTER)).isEqualTo("step up");
         assertThat(build.swaps()).filteredOn(swap -> swap.place() == MountingPlace.FRONT_ADAPTER).singleElement()
-                .satisfies(swap -> assertThat(swap.why()).containsExactly("large rotor and fork, which do not go together without it", "front rotor 180 mm"));
+                .satisfies(swap -> assertThat(swap.why()).containsExactly("large rotor and fork, which do not fit together without it", "front rotor 180 mm"));
         assertThat(build.swaps()).flatExtracting(swap -> swap.work().along())
                 .containsExactly("A 180 mm rotor in place of 160 mm: the front caliper goes on step up, 10 mm farther out than now");
         assertThat(build.back()).extracting(Build.Swap::what).contains("Remove step up");
@@ -170,7 +170,7 @@ class BrakesTest {
         Build alone = build(workshop(mixed), "front rotor", "160");
         assertThat(alone.notMet()).singleElement().satisfies(each -> {
             assertThat(each.got()).isEqualTo("organic in front and sintered at the rear");
-            assertThat(each.part()).isEqualTo("rear brake pads of pad compound organic");
+            assertThat(each.part()).isEqualTo("rear brake pads with organic pad compound");
         });
         Build paired = build(workshop(mixed + "  - {name: spare, kind: brake pads, compound: organic, pad shape: flat}\n"), "front rotor", "160");
         assertThat(in(paired, MountingPlace.REAR_PADS)).isEqualTo("spare");

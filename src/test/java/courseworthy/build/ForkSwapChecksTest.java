@@ -54,9 +54,9 @@ class ForkSwapChecksTest {
 
     @Test
     void aForkSwapListsAllThatGoesWithIt() {
-        assertThat(said(WORKSHOP)).containsExactly("race moves over to it",
-                "caliper moves over to it, on its mount without an adapter; its hose reaches, with 30 mm to spare",
-                "lever is connected to it",
+        assertThat(said(WORKSHOP)).containsExactly("Move race over to it",
+                "Move caliper over to it, on its mount without an adapter; its hose reaches, with 30 mm to spare",
+                "Connect lever to it",
                 "The bar comes 4 mm lower and 5 mm farther forward, with stem and spacers as they are now",
                 "Head angle 67.5 deg, 0.5 deg steeper than now; trail 108 mm, 1 mm less than now");
     }
@@ -66,8 +66,8 @@ class ForkSwapChecksTest {
     void withNothingListedItSaysWhatToSeeTo() {
         String bare = WORKSHOP.replaceAll("(?m)^ +- \\{name: (race|lever|caliper),.*\n", "").replace("length: 516 mm, ", "").replace("remote: lever, mount rotor: 160 mm", "lockout: remote");
         assertThat(said(bare)).containsExactly("The crown race of your headset goes on it",
-                "The front brake moves over to it: see that its hose reaches with the bar turned either way",
-                "The remote of its lockout goes on the bar",
+                "Move the front brake over to it: see that its hose reaches with the bar turned either way",
+                "Its lockout remote goes on the bar",
                 "Measure the height of the bar before, and set it again after",
                 "Head angle and trail are not known: measure both forks from axle to crown");
     }

@@ -10,14 +10,16 @@ class MissingPartTest {
 
     @ParameterizedTest
     @CsvSource({
-        "front tyre, front tyre width, 40 mm, a front tyre of width 40 mm",
-        "rear wheel, rear rim depth, deep, a rear wheel of rim depth deep",
-        "fork, fork travel, 120 mm, a fork of travel 120 mm",
+        "front tyre, front tyre width, 40 mm, a front tyre with 40 mm width",
+        "rear wheel, rear rim depth, deep, a rear wheel with deep rim depth",
+        "fork, fork travel, 120 mm, a fork with 120 mm travel",
         "seatpost, seatpost, dropper, a dropper seatpost",
         "pedals, pedals, light clipless, light clipless pedals",
         "front insert, front insert, fitted, a front insert",
         "aero extensions, aero extensions, fitted, aero extensions",
-        "bar, bar width, 440 mm, a bar of width 440 mm",
+        "chainring, chainrings, one, a single chainring",
+        "fork, lockout, at the fork/shock, a fork with lockout at the fork/shock",
+        "bar, bar width, 440 mm, a bar with 440 mm width",
     })
     void itIsNamed(String piece, String topic, String value, String named) {
         assertEquals(named, MissingPart.named(piece, topic, value));

@@ -100,7 +100,7 @@ class OwnerBuildsTest {
     void sealantIsNewWithItsTyre() {
         int old = 0;
         for (Map.Entry<String, JsonNode> each : BUILDS.entrySet()) {
-            boolean isOld = texts(each.getValue().get("wear")).stream().anyMatch(line -> line.contains("sealant will be"));
+            boolean isOld = texts(each.getValue().get("wear")).stream().anyMatch(line -> line.contains("days old on the day"));
             boolean isNew = false;
             for (JsonNode swap : each.getValue().get("swaps")) {
                 isNew |= swap.get("place").asText().equals("rear tyre");

@@ -64,7 +64,7 @@ class SeasonPlannerTest {
         faults.throwIfAny();
         List<String> out = new ArrayList<>();
         for (SeasonPlan.PlannedRide ride : SeasonPlanner.of(read, outings, new Terms(WorkHours.every(120), back, 15.0), FIT, () -> { }).rides()) {
-            out.add(ride.build().wear().stream().filter(line -> line.startsWith("old sealant")).findFirst().orElse(""));
+            out.add(ride.build().wear().stream().map(WearNote::text).filter(line -> line.startsWith("old sealant")).findFirst().orElse(""));
         }
         return out;
     }
@@ -75,7 +75,7 @@ class SeasonPlannerTest {
         List<String> told = sealant(false, List.of(outing(0, LocalDate.of(2026, 6, 7), "mud"), outing(1, LocalDate.of(2026, 6, 14), "mud"), outing(2, LocalDate.of(2026, 7, 12), "mud")));
         assertThat(told.subList(0, 2)).containsExactly("", "");
         // The tyre goes on two or three days before 7 June; 37 or 38 days later it is 12 July.
-        assertThat(told.get(2)).matches("old sealant will be 3[78] days old on the day: top it up \\(at most 14 days\\)");
+        assertThat(told.get(2)).matches("old sealant: 3[78] days old on the day, at most 14 days recommended; top it up");
     }
 
     /** Going back, the old tyre takes fresh sealant as well. */
@@ -83,6 +83,6 @@ class SeasonPlannerTest {
     void theWayBackTakesFreshSealantToo() throws IOException {
         List<Outing> outings = List.of(outing(0, LocalDate.of(2026, 6, 7), "mud"), outing(1, LocalDate.of(2026, 6, 14), "all-round"));
         assertThat(sealant(true, outings)).containsExactly("", "");
-        assertThat(sealant(true, outings.subList(1, 2)).get(0)).startsWith("old sealant will be 378 days old");
+        assertThat(sealant(true, outings.subList(1, 2)).get(0)).startsWith("old sealant: 378 days old");
     }
 }

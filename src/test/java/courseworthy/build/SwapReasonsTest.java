@@ -145,9 +145,9 @@ class SwapReasonsTest {
         prefer("fork chassis", Force.MUST, "light");
         List<String> swaps = swaps(build("cross-country full suspension", "borrowed bike"));
         assertThat(swaps).containsExactly("fork: slim fork 110 for fork chassis light", "spacers: jar of spacers for slim fork 110 and borrowed stem 45, with which "
-                + "borrowed spacers does not go: the steerer is 8 mm too short, fork chassis light",
-                "lockout remote: lockout lever for slim fork 110, which does not go on without it, fork chassis light",
-                "front brake adapter: adapter for 180 for borrowed rotor front and slim fork 110, which do not go together without it, fork chassis light");
+                + "borrowed spacers cannot be used: the steerer is 8 mm too short, fork chassis light",
+                "lockout remote: lockout lever for slim fork 110, which cannot be fitted without it, fork chassis light",
+                "front brake adapter: adapter for 180 for borrowed rotor front and slim fork 110, which do not fit together without it, fork chassis light");
     }
 
     /** A ring on a crank that comes without one is chosen for its gear, not because the crank is bare: the old ring could move over. */
@@ -188,7 +188,7 @@ class SwapReasonsTest {
                 + " hookless: yes, marked pressure: 2.9 bar, hours used: 22 h}");
         List<String> swaps = swaps(build("cross-country hardtail", "hardtail"));
         assertThat(swaps).anyMatch(each -> each.startsWith("front wheel: fine wheel for front rim material carbon"));
-        assertThat(swaps).contains("lockout remote: thumb lever for slim fork 110, with which lockout lever does not go: lockout lever does not work slim fork 110, which is worked by thumb lever, fork "
+        assertThat(swaps).contains("lockout remote: thumb lever for slim fork 110, with which lockout lever cannot be used: lockout lever does not work slim fork 110, which is worked by thumb lever, fork "
                 + "chassis light");
     }
 

@@ -100,8 +100,8 @@ class WorkOrderTest {
         put(MountingPlace.FORK, "new fork");
         put(MountingPlace.CRANK, "new crank");
         List<Swap> swaps = WorkOrder.on(bike, workshop, before, before.with(bike, build));
-        assertThat(swaps).filteredOn(each -> each.place() == MountingPlace.CROWN_RACE).first().extracting(each -> each.work().along()).isEqualTo(List.of("old fork comes out of bike for it"));
-        assertThat(swaps).filteredOn(each -> each.place() == MountingPlace.CHAINRING).first().extracting(each -> each.work().along()).isEqualTo(List.of("old crank comes off bike for it"));
+        assertThat(swaps).filteredOn(each -> each.place() == MountingPlace.CROWN_RACE).first().extracting(each -> each.work().along()).isEqualTo(List.of("Take old fork out of bike for it"));
+        assertThat(swaps).filteredOn(each -> each.place() == MountingPlace.CHAINRING).first().extracting(each -> each.work().along()).isEqualTo(List.of("Take old crank off bike for it"));
     }
 
     /** With another tyre on its wheel the old sealant is gone: the wheel does not come with it. Untouched, it does. */

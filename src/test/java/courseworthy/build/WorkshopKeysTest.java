@@ -72,8 +72,8 @@ class WorkshopKeysTest {
     void pedalsWithAnotherCleatAskForItOnTheShoes() {
         Part two = new Part("two", PartKind.PEDALS, 1, Map.of(PartDetail.CLEAT, "two bolts"));
         Part three = new Part("three", PartKind.PEDALS, 2, Map.of(PartDetail.CLEAT, "three bolts"));
-        assertThat(AfterSwapChecks.cleat(two, three)).containsExactly("Cleats on the shoes: three bolts in place of two bolts");
-        assertThat(AfterSwapChecks.cleat(null, three)).containsExactly("Cleats on the shoes: three bolts");
+        assertThat(AfterSwapChecks.cleat(two, three)).containsExactly("cleats on the shoes: three bolts in place of two bolts");
+        assertThat(AfterSwapChecks.cleat(null, three)).containsExactly("cleats on the shoes: three bolts");
         assertThat(AfterSwapChecks.cleat(two, two)).isEmpty();
     }
 }

@@ -3,6 +3,7 @@ package courseworthy.checklist;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import courseworthy.build.Build;
+import courseworthy.build.WearNote;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.Position;
 import courseworthy.build.PositionTransfer;
@@ -79,13 +80,13 @@ class SwapItemsTest {
     }
 
     @Test
-    void whatIsWornIsSeenToOnItsOwn() {
-        List<PendingItem> items = SwapItems.of(build(List.of(), List.of(), List.of("chain at 0.8 %", "pads at 1 mm"), null));
-        assertThat(items).hasSize(1);
-        assertThat(items.get(0).item().what()).isEqualTo("Replace, top up or service what is worn or due on this build");
-        assertThat(items.get(0).item().find()).isEqualTo("chain at 0.8 %; pads at 1 mm");
-        assertThat(items.get(0).item().critical()).isTrue();
-        assertThat(items.get(0).due()).isEqualTo(Deadline.WEEK_BEFORE);
+    void eachWornPartIsAnItemOfItsOwn() {
+        List<PendingItem> items = SwapItems.of(build(List.of(), List.of(),
+                List.of(new WearNote("long chain", "worn to its limit", "change it"), new WearNote("front pads", "less than 1.0 mm left", "change them")), null));
+        assertThat(items).extracting(each -> each.item().what()).containsExactly("long chain: change it", "front pads: change them");
+        assertThat(items).extracting(each -> each.item().because()).containsExactly("It is worn, old or due: worn to its limit.", "It is worn, old or due: less than 1.0 mm left.");
+        assertThat(items).extracting(each -> each.item().critical()).containsOnly(true);
+        assertThat(items).extracting(PendingItem::due).containsOnly(Deadline.WEEK_BEFORE);
     }
 
     @Test
@@ -134,7 +135,7 @@ class SwapItemsTest {
         return new PositionTransfer(position, position, List.of(), null, null, List.of(), null, null, List.of(), List.of());
     }
 
-    private static Build build(List<Swap> swaps, List<Swap> back, List<String> wear, PositionTransfer position) {
+    private static Build build(List<Swap> swaps, List<Swap> back, List<WearNote> wear, PositionTransfer position) {
         return Build.builder("", BIKE).swaps(swaps).back(back).wear(wear).position(position).build();
     }
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Pads are never called good below what their maker marks, whatever is common practice. */
 class PadLimitTest {
 
-    private static final String DOWN = "lane pads front are down to what their maker allows: change them and bed the new ones in";
+    private static final String DOWN = "lane pads front: down to the manufacturer's wear mark; change them and bed the new ones in";
 
     @TempDir
     private Path folder;

@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -30,5 +31,14 @@ class WorkEveningsTest {
             found++;
         }
         assertThat(found).isPositive();
+    }
+
+    /** Each step of an evening is a line of its own, under its evening. */
+    @Test
+    void eachStepStandsOnItsOwn() {
+        CommandRun run = CommandRun.of("brief", "course-profiles/heather-ridge.yaml", "--event", "docs/examples/events/heather-ridge.yaml",
+                "--rider", "docs/examples/riders/ida-hardtail.yaml", "--workshop", "docs/examples/workshops/cellar.yaml", "--format", "markdown");
+        assertThat(run.out().lines().dropWhile(line -> !line.startsWith("- Evening 1")).skip(1).takeWhile(line -> !line.startsWith("- Evening 2")))
+                .hasSizeGreaterThan(2).allMatch(line -> line.matches("  - .*\\(\\d+ min\\).*") && line.split(" min\\)", -1).length == 2);
     }
 }

@@ -2,6 +2,7 @@ package courseworthy.report.json;
 
 import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
+import courseworthy.build.WearNote;
 import courseworthy.build.WorkPlan;
 import courseworthy.fit.FitFindings.FitFinding;
 import courseworthy.report.PositionReport;
@@ -73,7 +74,7 @@ final class JsonBuild {
 
     /** What is worn, what is to be packed, and what other bikes lack. */
     private void stateOf(Build build) throws IOException {
-        json.strings("wear", build.wear());
+        json.strings("wear", build.wear().stream().map(WearNote::text).toList());
         json.strings("to_pack", build.spares());
         json.strings("lacking", build.lacking());
     }
