@@ -27,7 +27,7 @@ record WorkJob(String kind, Part bike, String end, Set<String> wheels, String wh
     /** What it is in a word or two: the part that goes on, or the work that follows; empty for a wheel that goes out or back in. */
     String label() {
         if (swap != null) {
-            return swap.on() == null ? "take off " + swap.off() : swap.on().name();
+            return swap.on() == null ? "remove " + swap.off() : swap.on().name();
         }
         return kind.equals(WorkRules.WHEEL_OUT) || kind.equals(WorkRules.WHEEL_IN) ? "" : kind;
     }

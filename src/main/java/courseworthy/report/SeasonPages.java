@@ -118,7 +118,7 @@ public final class SeasonPages {
                 .paragraph(weeks ? RichText.EMPTY.link("Week by week", WEEKS).text(": starts, journeys and the work of each evening.") : RichText.EMPTY)
                 .section(Section.builder("starts", "Events and riders").paragraph("Each bike leads to the brief: what to set, the plan of the day, and the checklist.")
                         .table(table.build()))
-                .section(SeasonReport.clashes(season.clashes()))
+                .section(SeasonReport.clashes("Clashes", season.clashes()))
                 .section(UpkeepReport.weeks(season.upkeep()))
                 .section(UpkeepReport.shopping(season.upkeep(), season.currency()))
                 .section(SeasonReport.wishes(season))
@@ -188,7 +188,7 @@ public final class SeasonPages {
             PlannedRide ride = event.rides().get(i);
             out.section(start(season, ride, RichText.ofQuoted(ride.rider()), "start-" + (i + 1)));
         }
-        return out.section(SeasonReport.clashes(event.clashes())).build();
+        return out.section(SeasonReport.clashes("Clashes", event.clashes())).build();
     }
 
     private Section.Builder start(SeasonPlan season, PlannedRide ride, RichText heading, String id) {

@@ -4,6 +4,7 @@ import courseworthy.build.Build;
 import courseworthy.build.Build.Swap;
 import courseworthy.build.Build.UnmetDecision;
 import courseworthy.build.SeasonPlan;
+import courseworthy.build.WearNote;
 import courseworthy.build.SeasonPlan.ClashChoice;
 import courseworthy.build.SeasonPlan.PartClash;
 import courseworthy.build.SeasonPlan.SettledValue;
@@ -39,7 +40,7 @@ public final class SeasonReport {
     }
 
     public static Report of(SeasonPlan season) {
-        Report.Builder out = head(season).section(clashes(season.clashes()));
+        Report.Builder out = head(season).section(clashes("Clashes", season.clashes()));
         for (int i = 0; i < season.rides().size(); i++) {
             PlannedRide ride = season.rides().get(i);
             out.section(ride(season, ride, RichText.ofQuoted(ride(ride)), "ride-" + (i + 1)));
@@ -58,8 +59,8 @@ public final class SeasonReport {
 
     static Section.Builder wishes(SeasonPlan season) {
         List<RichText> wishes = new ArrayList<>();
-        for (Wish wish : season.wishes()) {
-            wishes.add(RichText.ofQuoted(wish(season, wish)));
+        for (String wish : wishLines(season)) {
+            wishes.add(RichText.ofQuoted(wish));
         }
         return Section.builder("wish-list", "Wish list").numbered(wishes);
     }
@@ -68,13 +69,13 @@ public final class SeasonReport {
         return Section.builder("method", "How this is worked out").paragraphs(METHOD.stream().map(RichText::of).toList());
     }
 
-    static Section.Builder clashes(List<PartClash> clashes) {
+    static Section.Builder clashes(String heading, List<PartClash> clashes) {
         List<ItemList.Item> items = new ArrayList<>();
         for (PartClash clash : clashes) {
             RichText what = RichText.ofQuoted(clash(clash)).in(Style.ATTENTION);
             items.add(ItemList.Item.of(what, quoted(choices(clash))));
         }
-        return Section.builder("clashes", "Clashes").items(items);
+        return Section.builder("clashes", heading).items(items);
     }
 
     /** One ride: what is recommended, the build, and the work. */
@@ -89,7 +90,18 @@ public final class SeasonReport {
                 .bullets("To go back (the way back is about " + Math.round(build.minutesBack()) + " min of work in all):", quoted(BuildReport.returns(build)))
                 .bullets(BuildReport.lacking(build) + ":", quoted(build.lacking()))
                 .bullets("Not met:", quoted(notMet(ride)))
-                .bullets("Worn:", quoted(BuildReport.worn(build)));
+                .bullets("Worn:", quoted(worn(season, ride)));
+    }
+
+    /** What is worn as the workshop's file stands, with the evening on which the season's service sees to it before the start. */
+    static List<String> worn(SeasonPlan season, PlannedRide ride) {
+        List<String> out = new ArrayList<>();
+        for (WearNote note : ride.build().wear()) {
+            String planned = season.upkeep().work().stream().filter(work -> work.part().equals(note.part()) && work.evening().found()
+                    && work.evening().date().isBefore(ride.date())).map(work -> " (planned for " + work.evening().date() + ")").reduce("", (one, last) -> last);
+            out.add(note.text() + planned);
+        }
+        return out;
     }
 
     private static List<RichText> quoted(List<String> lines) {
@@ -187,7 +199,7 @@ public final class SeasonReport {
 
     /** What is done, what is lost by it and what it costs, without a point at the end. */
     static String choice(ClashChoice choice) {
-        String lost = choice.loses().isEmpty() ? "" : ". Lost" + lost(choice.loses());
+        String lost = choice.loses().isEmpty() ? "" : ". Not met" + lost(choice.loses());
         return choice.what() + lost + costs(choice);
     }
 
@@ -206,18 +218,30 @@ public final class SeasonReport {
         if (choice.costs() == null || Math.abs(choice.costs().mid()) < 1) {
             return "";
         }
-        return ". " + (choice.costs().mid() > 0 ? "Costs " + Figures.time(choice.costs()) : "Saves " + Figures.time(turned(choice.costs())));
+        return ". Against what was wanted it " + (choice.costs().mid() > 0 ? "costs " + Figures.time(choice.costs()) : "saves " + Figures.time(turned(choice.costs()))) + " on the course";
     }
 
     private static Range turned(Range range) {
         return new Range(-range.high(), -range.mid(), -range.low());
     }
 
-    static String wish(SeasonPlan season, Wish wish) {
+    /** Each wish in a line; wishes that differ in nothing but their names share one. */
+    static List<String> wishLines(SeasonPlan season) {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        for (Wish wish : season.wishes()) {
+            names.computeIfAbsent(wish(season, wish), rest -> new ArrayList<>()).add(wish.name());
+        }
+        List<String> out = new ArrayList<>();
+        names.forEach((rest, same) -> out.add(String.join(" or ", same) + rest));
+        return out;
+    }
+
+    /** What stands of a wish after its name. */
+    private static String wish(SeasonPlan season, Wish wish) {
         String price = wish.price() == null ? "no price given" : money(season, wish.price());
         String from = wish.workshop().isEmpty() ? "" : ", for " + wish.workshop();
         boolean set = wish.parts().size() > 1;
-        return wish.name() + " (" + (set ? "together, " : wish.parts().get(0).kind().word() + ", ") + price + from + "): " + required(wish) + worth(season, wish);
+        return " (" + (set ? "together, " : wish.parts().get(0).kind().word() + ", ") + price + from + "): " + required(wish) + worth(season, wish);
     }
 
     private static String required(Wish wish) {
@@ -234,7 +258,7 @@ public final class SeasonReport {
             return "the time it saves" + where + " is not known." + serves;
         }
         if (wish.returned().mid() < 0) {
-            return "costs " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? wish.required().isEmpty() ? " No time gain." : "" : serves);
+            return "loses " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? wish.required().isEmpty() ? " No time gain." : "" : serves);
         }
         String perMoney = wish.perMoney() == null ? "" : ", " + seconds(wish.perMoney()) + " for each 100 "
                 + (season.currency().isEmpty() ? "of money" : season.currency());

@@ -92,14 +92,14 @@ final class SeasonWeekPhrases {
             }
         }
         List<String> out = new ArrayList<>();
-        byBike.forEach((bike, labels) -> out.add(bike + ", " + (labels.isEmpty() ? "wheels" : String.join(", ", labels)) + due(jobs, bike)));
+        byBike.forEach((bike, labels) -> out.add(bike + " (" + (labels.isEmpty() ? "wheels out and in" : String.join(", ", labels)) + ")" + due(jobs, bike)));
         return out;
     }
 
     private static String due(List<SeasonJob> jobs, String bike) {
         for (SeasonJob each : jobs) {
             if (each.purpose() == Purpose.RETURN && each.due() != null && each.step().bike().equals(bike)) {
-                return " (ridden next on " + Phrases.weekday(each.due()) + ")";
+                return ", ridden next on " + Phrases.weekday(each.due());
             }
         }
         return "";

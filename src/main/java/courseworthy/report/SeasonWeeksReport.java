@@ -28,7 +28,7 @@ public final class SeasonWeeksReport {
         return SeasonReport.head(season)
                 .paragraph(hours(season.work().hours()))
                 .section(Section.builder(ID, "Week by week").table(table(weeks)))
-                .section(SeasonReport.clashes(season.clashes().stream().filter(SeasonWeeksReport::ofTime).toList()))
+                .section(SeasonReport.clashes("Where time is short", season.clashes().stream().filter(SeasonWeeksReport::ofTime).toList()))
                 .build();
     }
 

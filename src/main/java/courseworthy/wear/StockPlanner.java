@@ -133,7 +133,7 @@ final class StockPlanner {
         double after = left.getOrDefault(name, 0.0) - need.amount();
         double keep = item == null ? 0 : item.keep();
         if (after < keep - NONE) {
-            lack(name, need.day(), item, need.kind(), need.part() + ": " + need.job()).amount += keep - after;
+            lack(name, need.day(), item, need.kind(), need.part() + ": " + ServiceWork.task(need.job())).amount += keep - after;
             after = keep;
         }
         left.put(name, after);

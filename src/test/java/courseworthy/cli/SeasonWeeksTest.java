@@ -90,8 +90,8 @@ class SeasonWeeksTest {
         }
         assertThat(services).isGreaterThan(20);
         assertThat(weeks("text")).contains("Service: stout fork 120:");
-        assertThat(weeks("markdown")).contains("Service: stout fork 120: oil and seals, about 60 min, by Monday 29 June.");
-        assertThat(Jsoup.parse(weeks("html")).text().replace('\u202f', ' ')).contains("Service: stout fork 120: oil and seals, about 60 min, by Monday 29 June.");
+        assertThat(weeks("markdown")).contains("Service: stout fork 120: change oil and seals, about 60 min, by Monday 29 June.");
+        assertThat(Jsoup.parse(weeks("html")).text().replace('\u202f', ' ')).contains("Service: stout fork 120: change oil and seals, about 60 min, by Monday 29 June.");
     }
 
     /** Every week from the first to the last is there, from Monday to Sunday, with each start in the week of its day. */
