@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * What is to be done, by when, and how it is known to be done.
+ * What is to be done, by when, and how to tell that it is done.
  *
  * @param role     {@code training} or {@code race}
  * @param date     the day of the ride; null where it is not known

@@ -7,6 +7,7 @@ import courseworthy.debrief.SavedBrief.SavedClaim;
 import courseworthy.debrief.Verdict.RuleVerdict;
 import courseworthy.topic.Concern;
 import courseworthy.topic.Topic;
+import courseworthy.topic.Topics;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -111,7 +112,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
             way = ridden == null ? notKnown() : would != null ? ofTheRider() : ofOutcomes();
             if (ridden != null && ridden != advice.value()) {
                 boolean built = !debrief.changed().containsKey(topic);
-                reasons.add("ridden with " + topic.text(ridden) + " instead" + (built ? ", as the build had it" : ""));
+                reasons.add("ridden with " + text(ridden) + " instead" + (built ? ", as the build had it" : ""));
             }
             AdviceOutcome answer = way == null ? AdviceOutcome.UNKNOWN : new OutcomeAssessor(topic, ridden, way, would).of(Verb.PREFER, advice.value());
             List<RuleVerdict> rules = new ArrayList<>();
@@ -138,6 +139,12 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
             return "";
         }
 
+        /** A value as the advice has it, or as its topic writes it; a gear other than the one advised has no teeth, only a ratio. */
+        private String text(long value) {
+            boolean gear = topic == Topics.EASIEST_GEAR || topic == Topics.HARDEST_GEAR;
+            return value == advice.value() ? advice.text() : gear ? "a ratio of " + topic.text(value) : topic.text(value);
+        }
+
         private Direction notKnown() {
             if (!reported.isEmpty() || would != null) {
                 reasons.add("what was ridden is not known: the build did not say; write it under changed on the day");
@@ -147,10 +154,10 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
 
         private Direction ofTheRider() {
             if (would.equals(ridden)) {
-                reasons.add("you would take " + topic.text(would) + " again");
+                reasons.add("you would take " + text(would) + " again");
                 return Direction.RIGHT;
             }
-            reasons.add("you would take " + topic.text(would));
+            reasons.add("you would take " + text(would));
             addAll();
             Direction wanted = topic.kind() == Topic.Kind.OPTIONS ? Direction.ANOTHER : would > ridden ? Direction.MORE : Direction.LESS;
             if (any(Direction.MORE) && wanted == Direction.LESS || any(Direction.LESS) && wanted == Direction.MORE) {
@@ -184,7 +191,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
 
         private void addAll() {
             for (ReportedValue each : reported) {
-                reasons.add(each.what() + " (" + each.why() + ")");
+                reasons.add(each.words());
             }
         }
 
@@ -200,7 +207,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
                 return new RuleVerdict(said, AdviceOutcome.UNKNOWN, other);
             }
             AdviceOutcome answer = new OutcomeAssessor(topic, ridden, way, would).of(said.verb(), said.value());
-            return new RuleVerdict(said, answer, answer == AdviceOutcome.UNKNOWN ? UNTESTED : topic.text(ridden) + " " + (way == Direction.RIGHT
+            return new RuleVerdict(said, answer, answer == AdviceOutcome.UNKNOWN ? UNTESTED : text(ridden) + " " + (way == Direction.RIGHT
                     ? way.words() : "was ridden, and " + way.words()));
         }
 

@@ -151,7 +151,7 @@ public final class OutcomeTable {
             out.add(reported(what, Topics.FRONT_SEALANT.at(End.of(wheel)), Direction.RIGHT, "sealant closed the hole"));
         } else if ("plugs".equals(mend)) {
             out.add(reported(what, Topics.PLUGS, Direction.RIGHT, "they were needed and were there"));
-        } else if ("tube".equals(mend)) {
+        } else if ("tubes".equals(mend)) {
             out.add(reported(what, Topics.TUBES, Direction.RIGHT, "it was needed and was there"));
         }
         return out;

@@ -11,4 +11,9 @@ import courseworthy.topic.Topic;
  * @param why   why it bears on it, a sentence without a full stop
  */
 public record ReportedValue(String what, Topic topic, Direction way, String why) {
+
+    /** Why it bears on the advice, after what happened where that is more than the answer to a question, which is among the lines of the day. */
+    String words() {
+        return what.contains(": ") || what.endsWith(" did not run out") ? why : what + " (" + why + ")";
+    }
 }

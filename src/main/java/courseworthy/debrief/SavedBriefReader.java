@@ -109,12 +109,12 @@ final class SavedBriefReader {
     }
 
     /** As it was shown; an option in its present word, which may be another than that of the day. */
-    private static String words(Topic topic, long value, String shown) {
-        return topic.kind() == Topic.Kind.QUANTITY ? shown : topic.text(value);
+    private static String words(Topic topic, Long value, String shown) {
+        return value == null || topic.kind() == Topic.Kind.QUANTITY ? shown : topic.text(value);
     }
 
     /** What follows a value as it was written for people: a gear's ratio after its teeth, at which end, or why it is not allowed. */
-    private static final Pattern REMARK = Pattern.compile("( \\(|, | at the rear).*");
+    private static final Pattern REMARK = Pattern.compile("( \\(|, | at the (front|rear)).*");
 
     /** What the build had where it did not meet the advice, as it was written for people; null where that is not known. */
     private static Long built(Topic topic, long advised, Node.Mapping build) {
@@ -158,7 +158,7 @@ final class SavedBriefReader {
             String rule = id == null ? null : presentId(id);
             if (verb != null && rule != null) {
                 to.add(new SavedClaim(rule, "limit".equals(text(claim, "rank")), verb, value(topic, says.get("value"), text(says, "unit")),
-                        orEmpty(text(says, "written")), orEmpty(text(claim, "where")), grounds(claim)));
+                        words(topic, value(topic, says.get("value"), text(says, "unit")), orEmpty(text(says, "written"))), orEmpty(text(claim, "where")), grounds(claim)));
             }
         }
     }

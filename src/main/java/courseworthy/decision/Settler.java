@@ -99,7 +99,7 @@ public final class Settler {
             }
         }
         taken.sort(ClaimOrder.OUTPUT);
-        return new Decision(topic, Status.SETTLED, value, "", Consensus.BOUNDS_ALONE, taken, inOrder(lost), "");
+        return new Decision(topic, Status.SETTLED, value, label(claims, value), Consensus.BOUNDS_ALONE, taken, inOrder(lost), "");
     }
 
     /** The decision on a topic that does not apply: its claims are kept, unsettled. */
@@ -173,7 +173,7 @@ public final class Settler {
         ClaimSides sides = new ClaimSides(topic, value, bounds, ballot);
         List<Claim> taken = new ArrayList<>(sides.taken());
         taken.sort(ClaimOrder.OUTPUT);
-        return new Decision(topic, Status.SETTLED, value, label(value), consensus(sides), taken, inOrder(sides.lost()), "");
+        return new Decision(topic, Status.SETTLED, value, label(limits, value), consensus(sides), taken, inOrder(sides.lost()), "");
     }
 
     private long quantity() {
@@ -199,8 +199,8 @@ public final class Settler {
     }
 
     /** The text that came with the value where only some values exist. */
-    private String label(long value) {
-        for (Claim limit : limits) {
+    private static String label(List<Claim> claims, long value) {
+        for (Claim limit : claims) {
             int at = limit.verb() == Verb.ONE_OF ? limit.values().indexOf(value) : -1;
             if (at >= 0 && at < limit.labels().size()) {
                 return limit.labels().get(at);

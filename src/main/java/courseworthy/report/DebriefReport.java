@@ -9,6 +9,7 @@ import courseworthy.debrief.RuleRecord;
 import courseworthy.debrief.RuleRecord.RuleTally;
 import courseworthy.debrief.SavedBrief;
 import courseworthy.debrief.Verdict;
+import courseworthy.ride.Range;
 import courseworthy.task.DebriefReading;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -130,7 +131,7 @@ public final class DebriefReport {
         }
         SavedBrief.Time predicted = held.given().time();
         String end = held.inTime() ? ", in range" : held.debrief().hours() < predicted.fast() ? ", faster" : ", slower";
-        return was + "; predicted " + Figures.time(predicted.likely()) + " (" + Figures.time(predicted.fast()) + " to " + Figures.time(predicted.slow()) + ")" + end;
+        return was + "; predicted " + Figures.time(predicted.likely()) + " (" + Figures.time(new Range(predicted.fast(), predicted.likely(), predicted.slow())) + ")" + end;
     }
 
     private static String weather(DebriefResult held) {

@@ -15,6 +15,7 @@ import courseworthy.task.StagesResult;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Topics;
 import courseworthy.topic.Work;
+import courseworthy.wear.ServiceWork;
 import courseworthy.wear.IntervalBounds;
 import courseworthy.wear.WearCounter.Outlook;
 import courseworthy.wear.WearCounter.WearShare;
@@ -37,7 +38,7 @@ public final class StagesReport {
 
     private static final List<Topic> OF_A_DAY = List.of(Topics.FRONT_TYRE_PRESSURE, Topics.REAR_TYRE_PRESSURE, Topics.WATER, Topics.CLOTHING, Topics.GLOVES, Topics.EYEWEAR,
             Topics.LUBRICANT, Topics.LIGHTS);
-    private static final String METHOD = "Minutes are those of mass, rolling and drag against what the day alone would want; what a part gains in grip, comfort or safety is not in them, "
+    private static final String METHOD = "Times count weight, rolling resistance and drag only, against what each day alone would want. Grip, comfort and safety are not counted, "
             + "and a part that is faster than a day wants counts as no gain.";
 
     private final StagesResult result;
@@ -71,7 +72,7 @@ public final class StagesReport {
     /** For a terminal: the checklist is a part of its own. */
     public static Report inShort(StagesResult result) {
         return new StagesReport(result).report(Section.builder(ChecklistReport.ID, "Checklist")
-                .paragraph(RichText.of("What to do before the race, on each evening and morning, and afterwards: ").code("courseworthy stages " + result.event().file() + " --part checklist")).build());
+                .paragraph(RichText.of("For what to do before the race, on each evening and morning, and afterwards, add ").code("--part checklist").text(" to this command.")).build());
     }
 
     /** One part alone. */
@@ -154,7 +155,7 @@ public final class StagesReport {
         Map<String, List<String>> wanted = new LinkedHashMap<>();
         for (int i = 0; i < numbers.size(); i++) {
             Long value = each.wanted().get(i);
-            wanted.computeIfAbsent(value == null ? "nothing" : text(each.topic(), value), text -> new ArrayList<>()).add(numbers.get(i).toString());
+            wanted.computeIfAbsent(value == null ? "does not apply" : text(each.topic(), value), text -> new ArrayList<>()).add(numbers.get(i).toString());
         }
         List<String> byStage = new ArrayList<>();
         wanted.forEach((text, stages) -> byStage.add(String.join(", ", stages) + ": " + text));
@@ -199,13 +200,13 @@ public final class StagesReport {
     // The days
 
     private Section.Builder dayTable() {
-        Table.Builder table = Table.builder().column("Stage").column("Day").column("Course").column("Distance").column("Climb").column("Time").column("Carbohydrate");
+        Table.Builder table = Table.builder().column("Stage").column("Day").column("Course").column("Distance").column("Climb").column("Riding time").column("Carbohydrate");
         for (StageDay day : days) {
             table.row(RichText.of(day.number() + ""), RichText.of(date(day)), RichText.ofQuoted(day.ride().course().name()), RichText.of(distance(day)), RichText.of(climb(day)),
                     RichText.of(hours(day)), RichText.of(grams(day)));
         }
         return setThatDay(Section.builder("days", "Day by day").table(table.build()))
-                .paragraph(RichText.of("The brief of a day: ").code("courseworthy stages " + result.event().file() + " --stage 1"));
+                .paragraph(RichText.of("For the brief of one day, add ").code("--stage 1").text(" to this command."));
     }
 
     /** Two narrow tables: a column of paper is no wider than a terminal. */
@@ -264,7 +265,7 @@ public final class StagesReport {
     private Section.Builder evenings() {
         Section.Builder out = Section.builder("evenings", "Evening by evening");
         String every = "Every evening: wash and look over the bike, clean and lubricate the chain, check pads and tyres for cuts"
-                + (result.charge().isEmpty() ? "." : "; charge " + String.join(", ", result.charge()) + ".");
+                + (result.charge().isEmpty() ? "." : "; charge " + Phrases.list(result.charge()) + ".");
         out.paragraph(days.size() > 1 ? every : "");
         for (StageDay day : days) {
             List<RichText> lines = new ArrayList<>();
@@ -274,7 +275,7 @@ public final class StagesReport {
             out.bullets(before, lines);
         }
         boolean permits = !result.event().plan().race().mayChange().isEmpty() && !result.setUp().compromises().isEmpty() && result.setUp().changes().isEmpty();
-        return out.paragraph(permits ? "No change between stages that the event allows saves as much on the road as it takes in the evening: 1 s a minute of work." : "");
+        return out.paragraph(permits ? "No change between stages that the event allows saves enough time on the course to be worth its work (1 s for each minute)." : "");
     }
 
     private RichText change(EveningChange change) {
@@ -289,23 +290,24 @@ public final class StagesReport {
 
     private static RichText due(Outlook each, StageDay day) {
         boolean before = day.number() == 1 && each.before().high() >= 1;
-        String when = before ? "may be due already, " + Math.round(100 * each.before().high()) + " % of its least life used up" : "may fall due on stage " + day.number() + ", at the least that it lasts";
-        String lasts = lasts(each).isEmpty() ? "" : " (" + lasts(each) + ")";
-        return RichText.ofStrong(Phrases.capital(each.interval().job()) + ": ").quoted(each.part().name()).text(" " + when + lasts + (each.known() ? "." : "; counted as fresh, since nothing is written of its use."));
+        String lasts = lasts(each).isEmpty() ? "" : ", " + lasts(each);
+        String when = before ? "may be due already (" + Math.round(100 * each.before().high()) + " % of the shortest usual life used up" + lasts + ")"
+                : "may fall due on stage " + day.number() + " (if it lasts no longer than the shortest usual life" + lasts + ")";
+        return RichText.ofStrong(Phrases.capital(ServiceWork.task(each.interval().job())) + ": ").quoted(each.part().name()).text(", " + when + (each.known() ? "." : "; counted as fresh, because its use so far is not given."));
     }
 
     // Wear
 
     private Section.Builder wear() {
-        Table.Builder table = Table.builder().column("Part").column("Job").column("Lasts").column("Used up after the last stage").column("Due before");
+        Table.Builder table = Table.builder().column("Part and job").column("Lasts").column("Used up by the end").column("Due before");
         for (Outlook each : result.wear()) {
             if (each.used().high() > 0 || !each.due().isEmpty()) {
-                table.row(RichText.ofQuoted(each.part().name()), RichText.of(each.interval().job()), RichText.of(lasts(each)), RichText.of(used(each.used())), RichText.of(due(each)));
+                table.row(RichText.ofQuoted(each.part().name()).text(": " + ServiceWork.task(each.interval().job())), RichText.of(lasts(each)), RichText.of(used(each.used())), RichText.of(due(each)));
             }
         }
         return Section.builder("wear", "What wears").detail().table(table.build())
-                .remark(result.wear().isEmpty() ? "" : "How long parts last is common practice, no source, unless the manufacturer states it; wet and mud wear faster. Each is called on the evening before the least that it lasts is used up. "
-                        + "What is measured goes first: look at the pads and the chain.");
+                .remark(result.wear().isEmpty() ? "" : "How long parts last is common practice, no source, unless the manufacturer states it; wet and mud wear faster. Each job is planned for the evening before the shortest usual life "
+                        + "is used up. What you measure counts for more: look at the pads and the chain.");
     }
 
     private static String lasts(Outlook each) {

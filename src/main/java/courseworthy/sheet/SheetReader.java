@@ -236,7 +236,7 @@ public final class SheetReader {
             return null;
         }
         String what = fields.required("what", "what to do") == null ? "" : braced(fields, "what");
-        String find = fields.required("find", "how it is known to be done") == null ? "" : braced(fields, "find");
+        String find = fields.required("find", "how to tell that it is done") == null ? "" : braced(fields, "find");
         String by = fields.required("by", "one of: " + String.join(", ", Deadline.allWords())) == null ? null : fields.word("by", Deadline.allWords());
         Amount needs = fields.has("needs") ? needs(fields) : null;
         boolean critical = fields.has("critical") && Boolean.TRUE.equals(critical(fields));

@@ -49,8 +49,8 @@ public record StageSetUp(List<StageDay> days, List<BikeSetUp> bikes, List<Evenin
 
     /** Why a topic has the value that it has. */
     public enum ValueReason {
-        AGREED("every day wants it"), LIMIT("no other is enough for every day"), SAFE("the safe side of what the days want"),
-        TIME("it loses least over all days"), HOURS("most of the hours want it, with the rest as it is");
+        AGREED("every day wants it"), LIMIT("the only one that every day allows"), SAFE("the safest of what the days want"),
+        TIME("loses least time over all days"), HOURS("right for most of the riding time");
 
         private final String words;
 

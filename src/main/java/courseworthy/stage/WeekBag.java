@@ -59,7 +59,7 @@ public final class WeekBag {
             high += grams == null ? 0 : grams.high();
         }
         if (high > 0) {
-            out.add(new BagItem("carbohydrate for the bike", round(low, 10), round(high, 10), "g", "Each day's grams an hour times its hours, from the fastest to the slowest; what support points give comes off it."));
+            out.add(new BagItem("carbohydrate for the bike", round(low, 10), round(high, 10), "g", "Grams an hour times each day's hours, from the fastest to the slowest estimate; less what you eat at support points."));
         }
     }
 
@@ -102,7 +102,7 @@ public final class WeekBag {
         boolean cut = kind == PartKind.TYRE && days.size() > 1 && due + reserve == 0;
         if (due + reserve > 0 || cut) {
             out.add(new BagItem(name, due, due + reserve + (cut ? 1 : 0), "", cut ? "None should wear out; a tyre that is cut open cannot be repaired (common practice, no source)."
-                    : due + " may fall due on the way" + (reserve == 0 ? "." : ", and " + reserve + " may use up half of its life or more.")));
+                    : (due == 0 ? "None should fall due on the way" : due + " may fall due on the way") + (reserve == 0 ? "." : "; " + reserve + " may use up half of " + (reserve == 1 ? "its" : "their") + " life or more.")));
         }
     }
 

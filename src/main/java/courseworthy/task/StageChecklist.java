@@ -17,6 +17,7 @@ import courseworthy.stage.StageSetUp;
 import courseworthy.stage.StageSetUp.EveningChange;
 import courseworthy.topic.Topic;
 import courseworthy.topic.Work;
+import courseworthy.wear.ServiceWork;
 import courseworthy.wear.WearCounter.Outlook;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -94,9 +95,9 @@ final class StageChecklist {
     }
 
     private static ChecklistItem due(Outlook each, String before) {
-        String what = each.interval().job() + ": " + each.part().name();
+        String what = ServiceWork.task(each.interval().job()) + ": " + each.part().name();
         String lead = before.isEmpty() ? Character.toUpperCase(what.charAt(0)) + what.substring(1) : before + what;
-        return check(lead, "Done, or measured and found good for the rest of the race", "By the least that it lasts it may not last the race.",
+        return check(lead, "Done, or measured and found good for the rest of the race", "At its shortest usual life it may not last the race.",
                 each.interval().work().safety(), each.interval().work().minutes());
     }
 

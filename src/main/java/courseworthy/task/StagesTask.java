@@ -170,9 +170,11 @@ public final class StagesTask {
 
     private List<Outlook> wear(List<StageDay> days, String of, Build build) {
         boolean known = build != null && build.bike() != null;
+        Set<String> fresh = new LinkedHashSet<>();
         List<Part> parts = new ArrayList<>(known ? List.of(build.bike()) : FreshParts.of(days.get(0).settled(), of));
         if (known) {
             build.parts().forEach(each -> parts.add(each.part()));
+            build.parts().stream().filter(build::renewed).forEach(each -> fresh.add(each.part().name()));
         }
         Set<String> names = new LinkedHashSet<>();
         parts.forEach(each -> names.add(each.name()));
@@ -182,7 +184,7 @@ public final class StagesTask {
                 uses.add(RideUpkeep.use(day.settled(), known ? build.bike().name() : PartKind.BIKE.word(), names, day.ride().event().date(), day.ride().event().name()));
             }
         }
-        return uses.size() < days.size() ? List.of() : WearCounter.of(parts, uses, known ? workshop : null);
+        return uses.size() < days.size() ? List.of() : WearCounter.of(parts, uses, known ? workshop : null, fresh);
     }
 
     /** What is charged every night. */
@@ -190,13 +192,14 @@ public final class StagesTask {
         Set<String> out = new LinkedHashSet<>();
         for (StageDay day : setUp.days()) {
             String way = day.settled().on(Topics.NAVIGATION).text();
-            out.add(way.contains("device") ? "the device that shows the way" : null);
+            out.add(way.contains("device") ? "the navigation device" : null);
             String lights = day.settled().on(Topics.LIGHTS).text();
             out.add(lights.startsWith("to ") ? Topics.LIGHTS.name() : null);
-            out.add(day.settled().on(Topics.POWER_METER).text().equals("fitted") ? "the power meter, where it has a battery to charge" : null);
         }
         boolean electronic = builds.stream().flatMap(each -> each.build().parts().stream()).anyMatch(each -> "electronic".equals(each.part().has(PartDetail.ACTUATION) ? each.part().word(PartDetail.ACTUATION) : null));
         out.add(electronic ? "electronic shifting" : null);
+        boolean meter = setUp.days().stream().anyMatch(day -> day.settled().on(Topics.POWER_METER).text().equals("fitted"));
+        out.add(meter ? "the power meter if it is rechargeable" : null);
         return out.stream().filter(Objects::nonNull).toList();
     }
 }

@@ -7,15 +7,19 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** Counts how far parts wear over rides on days that follow one another, and on which evening each job has to be done before it may fall due. */
 public final class WearCounter {
 
     private static final double FULL = 1 - 1e-9;
+    /** Days before the first ride on which a build is made at the earliest, as its checklist has it. */
+    private static final int WEEK = 7;
 
     private final IntervalTable table = IntervalTable.shipped();
     private final List<RideUse> rides;
     private final Workshop workshop;
+    private final Set<String> fresh;
 
     /**
      * A job on a part over the rides.
@@ -51,9 +55,10 @@ public final class WearCounter {
         }
     }
 
-    private WearCounter(List<RideUse> rides, Workshop workshop) {
+    private WearCounter(List<RideUse> rides, Workshop workshop, Set<String> fresh) {
         this.rides = rides;
         this.workshop = workshop;
+        this.fresh = fresh;
     }
 
     /**
@@ -61,9 +66,10 @@ public final class WearCounter {
      *
      * @param rides    in order, one a day
      * @param workshop with or without a log; null where the parts are fresh and of none
+     * @param fresh    names of those that are renewed in the week before the first ride, as sealant is with its tyre
      */
-    public static List<Outlook> of(List<Part> parts, List<RideUse> rides, Workshop workshop) {
-        WearCounter counter = new WearCounter(rides, workshop);
+    public static List<Outlook> of(List<Part> parts, List<RideUse> rides, Workshop workshop, Set<String> fresh) {
+        WearCounter counter = new WearCounter(rides, workshop, fresh);
         List<Outlook> out = new ArrayList<>();
         for (Part part : parts) {
             for (ServiceInterval interval : workshop == null ? counter.table.on(part) : counter.table.on(part, workshop)) {
@@ -81,7 +87,7 @@ public final class WearCounter {
     }
 
     private Outlook outlook(Part part, ServiceInterval interval) {
-        ServiceStart start = workshop == null ? new ServiceStart(null, 0, null, false, "") : ServiceStart.of(part, interval, workshop);
+        ServiceStart start = fresh.contains(part.name()) && !rides.isEmpty() ? ServiceStart.done(rides.get(0).date().minusDays(WEEK), ServiceStart.RENEW) : workshop == null ? new ServiceStart(null, 0, null, false, "") : ServiceStart.of(part, interval, workshop);
         WearShare ridden = before(part, interval, start);
         List<Integer> due = new ArrayList<>();
         Double spent = ridden.high();

@@ -124,7 +124,7 @@ class StagesCommandTest {
             assertThat(rules).as("stage %d", stage).containsAll(own);
         }
         assertThat(run("stages", RACE, "--rider", IDA, "--part", "checklist").out()).contains("Stage 3: fit the mudguard", "\nEvening before each stage", "\nMorning of each stage");
-        assertThat(run("stages", RACE, "--rider", IDA).out()).contains("courseworthy stages " + RACE + " --part checklist").doesNotContain("Morning of each stage");
+        assertThat(run("stages", RACE, "--rider", IDA).out()).contains("add '--part checklist' to this command").doesNotContain("Morning of each stage");
     }
 
     private Path race(String changes) throws Exception {
@@ -164,6 +164,16 @@ class StagesCommandTest {
         assertThat(alone).contains("rear 100 mm", "This is stage 1 of 3, set up for the day alone. One set-up for all days: courseworthy stages " + RACE);
     }
 
+    /** Gears by their teeth in every part; sealant that goes in with a tyre does not fall due; no job without its part. */
+    @Test
+    void itsPartsAgree() {
+        String race = run("stages", RACE, "--rider", IDA, "--workshop", CELLAR).out().replaceAll("\\s+", " ");
+        assertThat(race).contains("hardest gear 28x10 (2.80) (recommended 34x10 (3.40))", "light wheel sealant front (new, with the tyre)", "the navigation device, electronic shifting and the power meter if it is rechargeable")
+                .doesNotContain("3.400", "sealant front, may be due", "sealant front: top up", ": nothing;", "0 may fall due", "least that it lasts");
+        assertThat(run("stages", RACE, "--rider", IDA, "--workshop", CELLAR, "--format", "markdown").out()).contains("borrowed crank: service the bottom bracket |");
+        assertThat(run("stages", RACE, "--rider", IDA, "--stage", "2").out()).containsPattern("Gears +34x52 to 34x10").doesNotContain("3.400");
+    }
+
     @Test
     void aSlipIsSaidInFull() throws Exception {
         assertThat(run("stages", "docs/examples/events/fernbrake.yaml").err()).isEqualTo("docs/examples/events/fernbrake.yaml: stages: found an event of one day, "
@@ -192,7 +202,7 @@ class StagesCommandTest {
                 "events: [{event: events/three-becks.yaml, starts: [{rider: Ida, bike: hardtail}]}]"));
         Files.write(folder.resolve("season.yaml"), season);
         String out = run("season", folder.toString()).out();
-        assertThat(out).contains("3 starts of 1 rider", "Ida, Three Becks, stage 1 on", "Ida, Three Becks, stage 2 on", "Ida, Three Becks, stage 3 on");
+        assertThat(out).contains("3 starts by 1 rider", "Ida, Three Becks, stage 1 on", "Ida, Three Becks, stage 2 on", "Ida, Three Becks, stage 3 on");
         assertThat(out.substring(out.indexOf("stage 2 on"))).doesNotContain("To change");
         season.set(2, "events: [{event: events/three-becks.yaml, date: 2026-08-05}]");
         Files.write(folder.resolve("season.yaml"), season);

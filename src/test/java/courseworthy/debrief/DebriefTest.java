@@ -164,10 +164,27 @@ class DebriefTest {
         Files.writeString(folder.resolve("built.json"), gear);
         DebriefResult result = DebriefResult.of(read("debrief: x\nbrief: built.json\nspun out: long\nrim strikes: none\n"));
         assertThat(faults.faults()).isEmpty();
-        assertThat(on(result, "hardest gear").reasons()).contains("ridden with 2.800 instead, as the build had it");
+        assertThat(on(result, "hardest gear").reasons()).contains("ridden with a ratio of 2.800 instead, as the build had it");
         assertThat(on(result, "hardest gear").answer()).as("2.80 was spun out, and 3.40 is more").isEqualTo(AdviceOutcome.BORNE_OUT);
         assertThat(on(result, "rear tyre casing").reasons()).contains("ridden with light instead, as the build had it");
         assertThat(on(result, "food").reasons()).contains("ridden with 75 g/h instead, as the build had it");
+        Files.writeString(folder.resolve("built.json"), gear.replace("light at the rear", "light at the front"));
+        assertThat(on(DebriefResult.of(read("debrief: x\nbrief: built.json\nrim strikes: none\npunctures: none\n")), "rear tyre casing").reasons())
+                .contains("ridden with light instead, as the build had it");
+    }
+
+    /** What a puncture was repaired with was there when it was needed, whichever it was. */
+    @Test
+    void whatAPunctureWasRepairedWithWasNeeded() {
+        assertThat(OutcomeTable.MENDS).filteredOn(mend -> !OutcomeTable.flat("a puncture", "rear", "hole", mend).isEmpty()).containsExactly("sealant", "plugs", "tubes");
+    }
+
+    /** The lines of the day have what was answered: a reason that only repeats it says why alone. */
+    @Test
+    void aReasonDoesNotRepeatTheDay() {
+        assertThat(on(held("clothes: cold\n"), "clothing").reasons()).containsExactly("the rider was cold");
+        assertThat(on(held("punctures: [{wheel: rear, cause: cut, at: 33 km}]\n"), "rear tyre casing").reasons())
+                .containsExactly("rear puncture at 33 km, cut (a stouter casing is cut less easily)");
     }
 
     /** Against goes before for: a pinch at a wheel whose rim is said not to have been struck. */
@@ -182,7 +199,7 @@ class DebriefTest {
     void aWishAgainstWhatHappenedCannotTell() {
         Verdict verdict = on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.40 bar}\n"), "rear tyre pressure");
         assertThat(verdict.answer()).isEqualTo(AdviceOutcome.UNKNOWN);
-        assertThat(verdict.reasons()).containsExactly("you would take 1.40 bar", "rim strikes: rear (the rim struck the ground)", "that points both ways");
+        assertThat(verdict.reasons()).containsExactly("you would take 1.40 bar", "the rim struck the ground", "that points both ways");
         assertThat(on(held("rim strikes: [rear]\nwould change: {rear tyre pressure: 1.60 bar}\n"), "rear tyre pressure").answer()).isEqualTo(AdviceOutcome.NOT);
     }
 

@@ -414,7 +414,7 @@ class SheetReaderTest {
                 "s.yaml:7: wen: found an unknown key, expected one of: id, when, say, force, evidence, source, because, do\n"
                         + "    Did you mean \"when\"?",
                 "s.yaml:8: advice: found \"just words\", expected rows, each with id, say or do, and because",
-                "s.yaml:10: find: found nothing, expected how it is known to be done\n    Add a line \"find: ...\".",
+                "s.yaml:10: find: found nothing, expected how to tell that it is done\n    Add a line \"find: ...\".",
                 "s.yaml:10: by: found nothing, expected one of: week before, two days before, night before, race morning, at the start, "
                         + "after the race\n    Add a line \"by: ...\".",
                 "s.yaml:13: because: found nothing, expected the reason, in one sentence\n    Add a line \"because: ...\".");

@@ -8,6 +8,7 @@ import courseworthy.workshop.Workshop;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -19,10 +20,14 @@ class WearCounterTest {
     private static final double A_DAY = 1.001 / 60;
 
     private static Outlook sealant(LocalDate first, int days) {
+        return sealant(first, days, Set.of());
+    }
+
+    private static Outlook sealant(LocalDate first, int days, Set<String> fresh) {
         Workshop made = ExampleWorkshop.with("{name: w, kind: wheel, end: front, on: b}", "{name: t, kind: tyre, on: w}",
                 "{name: s, kind: sealant, on: w, added: " + ADDED + "}").made();
         List<RideUse> rides = IntStream.range(0, days).mapToObj(day -> ExampleWorkshop.event(first.plusDays(day), 3, "b", "w", "t", "s")).toList();
-        List<Outlook> found = WearCounter.of(List.of(made.find("s")), rides, made);
+        List<Outlook> found = WearCounter.of(List.of(made.find("s")), rides, made, fresh);
         assertThat(found).singleElement().satisfies(each -> assertThat(each.interval().job()).isEqualTo("top up"));
         return found.get(0);
     }
@@ -38,6 +43,16 @@ class WearCounterTest {
             assertThat(outlook.used().high()).isCloseTo(last / 60, within(A_DAY));
             assertThat(outlook.used().low()).isCloseTo(last / 120, within(A_DAY));
         }
+    }
+
+    /** What goes in anew in the week before the race is a week old at most on its first day. */
+    @Test
+    void whatIsRenewedBeforeTheRaceIsFresh() {
+        Outlook outlook = sealant(ADDED.plusDays(150), 6, Set.of("s"));
+        assertThat(outlook.before().high()).isCloseTo(7 / 60.0, within(A_DAY));
+        assertThat(outlook.known()).isTrue();
+        assertThat(outlook.due()).isEmpty();
+        assertThat(sealant(ADDED.plusDays(150), 6, Set.of("t")).due()).isNotEmpty();
     }
 
     /** Due on the evening before the first day on which it may have come to its least life, and not before. */
