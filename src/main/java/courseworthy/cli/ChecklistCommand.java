@@ -17,7 +17,7 @@ final class ChecklistCommand extends RequestCommand {
     private final RideLogOptions log = new RideLogOptions(this);
 
     ChecklistCommand(Terminal terminal) {
-        super("checklist", terminal, List.of(Format.ICS, Format.PDF), "Lists what to do before, at and after the ride, and how it is known to be done.",
+        super("checklist", terminal, List.of(Format.ICS, Format.PDF), "Lists what to do before, at and after the ride, and how to tell that each is done.",
                 "courseworthy checklist heather-ridge --format markdown -o checklist.md",
                 "courseworthy checklist heather-ridge --event event.yaml --format ics -o work.ics",
                 "courseworthy checklist heather-ridge --format pdf -o checklist.pdf");

@@ -12,6 +12,7 @@ import courseworthy.task.MapRequest;
 import courseworthy.task.PageSet;
 import courseworthy.task.Workspace;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
@@ -28,6 +29,9 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 abstract class Command implements Runnable {
 
     private static final String RULE_PAGES = "--rule-pages";
+    /** Columns of an example in help: the parser breaks longer lines anywhere. */
+    private static final int WIDTH = 78;
+    private static final String CONTINUED = "      ";
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
     private final Terminal terminal;
@@ -148,7 +152,7 @@ abstract class Command implements Runnable {
     final SourceFunction<MapRequest> map() {
         SourceFunction<List<String>> extracts = repeated("--map", "EXTRACT",
                 "Take the ground under a track from map data (.osm.pbf, .osm, .osm.gz); may be given several times.");
-        SourceFunction<Boolean> uncached = flag("Read the map as if for the first time, and keep nothing of it in the cache.", "--no-cache");
+        SourceFunction<Boolean> uncached = flag("Read the map itself, not what the cache has of it, and keep nothing in the cache.", "--no-cache");
         SourceFunction<String> elevation = option("--elevation", "DIR",
                 "Take heights from elevation tiles in DIR (.hgt, GeoTIFF) where the track has none, or worse ones.");
         SourceFunction<String> ride = option("--recording", "RIDE",
@@ -179,7 +183,7 @@ abstract class Command implements Runnable {
 
     /** The option {@code --rule-pages DIR}: the folder of the catalogue to which reasons on pages of HTML lead; null where it is not given. */
     final SourceFunction<String> rulePages() {
-        return option(RULE_PAGES, "DIR", "With --format html: the folder that 'courseworthy pages --format html' wrote; each reason leads to the page of its rule there.");
+        return option(RULE_PAGES, "DIR", "With --format html: the folder that 'courseworthy pages --format html' wrote; each reason links to the page of its rule there.");
     }
 
     /**
@@ -256,13 +260,22 @@ abstract class Command implements Runnable {
     }
 
     private static String[] footer(String... examples) {
-        String[] lines = new String[examples.length + 2];
-        lines[0] = "";
-        lines[1] = examples.length == 1 ? "Example:" : "Examples:";
-        for (int i = 0; i < examples.length; i++) {
-            lines[i + 2] = "  " + examples[i];
+        List<String> lines = new ArrayList<>(List.of("", examples.length == 1 ? "Example:" : "Examples:"));
+        for (String example : examples) {
+            lines.addAll(folded("  " + example));
         }
-        return lines;
+        return lines.toArray(String[]::new);
+    }
+
+    /** A command line as it may be copied: a long one goes on after a backslash, each line from an option on. */
+    private static List<String> folded(String example) {
+        int end = example.length() <= WIDTH ? -1 : example.lastIndexOf(" -", WIDTH - " \\".length());
+        if (end <= CONTINUED.length()) {
+            return List.of(example);
+        }
+        List<String> out = new ArrayList<>(List.of(example.substring(0, end) + " \\"));
+        out.addAll(folded(CONTINUED + example.substring(end + 1)));
+        return out;
     }
 
     /** What a user gave for an option or a parameter, known once the command runs. */

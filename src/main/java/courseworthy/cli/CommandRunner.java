@@ -20,6 +20,8 @@ import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -96,11 +98,17 @@ public final class CommandRunner {
                 String found = unmatched.getUnmatched().get(0);
                 err.print(TextSanitiser.text(command + ": " + unmatched(found, at)) + "\n" + suggestion(found, at));
             } else {
-                err.print(TextSanitiser.text(command + ": " + fault.getMessage()) + "\n");
+                err.print(TextSanitiser.text(command + ": " + words(fault)) + "\n");
             }
             err.print("    '" + command + " --help' lists what there is.\n");
             return ExitCode.BAD_INPUT.number();
         }
+    }
+
+    /** The parser's own words, but for what is missing: {@code found no COURSE}. */
+    private static String words(ParameterException fault) {
+        return fault instanceof MissingParameterException missing && missing.getMissing().stream().allMatch(ArgSpec::isPositional)
+                ? "found no " + String.join(", no ", missing.getMissing().stream().map(ArgSpec::paramLabel).toList()) : fault.getMessage();
     }
 
     /** What a command could not do, as a message and an exit code. */

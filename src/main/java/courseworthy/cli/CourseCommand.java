@@ -12,7 +12,7 @@ final class CourseCommand extends Command {
 
     private final SourceFunction<String> file = parameter("FILE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
     private final SourceFunction<String> ground = option("--ground", "GROUND",
-            "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+            "Ground to assume where none is given, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
     private final SourceFunction<MapRequest> map = map();
     private final SourceFunction<Format> format = format();
     private final Output output = output();

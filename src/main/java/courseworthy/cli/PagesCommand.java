@@ -14,7 +14,7 @@ final class PagesCommand extends Command {
     private static final String MARKDOWN = "markdown";
     private static final String HTML = "html";
 
-    private final SourceFunction<String> folder = parameter("DIR", "The folder to make: new, empty, or written by this before.");
+    private final SourceFunction<String> folder = parameter("DIR", "The folder to write: a new or an empty one, or one that this command wrote before.");
     private final SourceFunction<String> format = choice("--format", "FORMAT", "markdown (the default) or html.", List.of(MARKDOWN, HTML));
 
     PagesCommand(Terminal terminal) {

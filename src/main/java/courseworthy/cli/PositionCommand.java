@@ -8,7 +8,7 @@ import courseworthy.task.PositionTask;
 /** Prints bar and saddle positions, and carries one bike's over to another. */
 final class PositionCommand extends Command {
 
-    private final SourceFunction<String> workshop = parameter("WORKSHOP", "What the rider owns (.yaml).");
+    private final SourceFunction<String> workshop = parameter("WORKSHOP", "The workshop: what the rider owns (.yaml).");
     private final SourceFunction<String> from = option("--from", "BIKE", "The bike whose position is copied; without it, all positions are shown.");
     private final SourceFunction<String> to = option("--to", "BIKE", "The bike to be set up to that position.");
     private final SourceFunction<String> rider = option("--rider", "FILE", "The rider; their weight is checked against the limits marked on stems and posts.");

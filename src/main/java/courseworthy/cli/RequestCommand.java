@@ -18,7 +18,7 @@ abstract class RequestCommand extends Command {
 
     private final SourceFunction<String> course = parameter("COURSE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
     private final SourceFunction<String> ground = option("--ground", "GROUND",
-            "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+            "Ground to assume where none is given, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
     private final SourceFunction<MapRequest> map = map();
     private final SourceFunction<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
     private final SourceFunction<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
@@ -27,7 +27,7 @@ abstract class RequestCommand extends Command {
     private final SourceFunction<String> role = option("--role", "ROLE", "training or race; overrides the event's.");
     private final SourceFunction<String> date = option("--date", "DATE", "The day, such as 2025-06-14; overrides the event's.");
     private final SourceFunction<String> workshop = option("--workshop", "FILE",
-            "What the rider owns: the build is found in it, with what to swap.");
+            "The workshop: what the rider owns. The build is made from it, and what to swap is listed.");
     private final SourceFunction<Format> format;
     private final Output output;
 

@@ -11,8 +11,8 @@ final class RideLogOptions {
     private final Command.SourceFunction<String> bike;
 
     RideLogOptions(Command command) {
-        log = command.option("--log", "PATH", "A recorded ride (GPX with times) or a folder of them: hours on the parts, besides those of the log.");
-        bike = command.option("--log-bike", "NAME", "With --log: the bike of these rides, where the workshop has several.");
+        log = command.option("--log", "PATH", "A recorded ride (GPX with times) or a folder of them: its hours count for the parts, besides those in the workshop's log.");
+        bike = command.option("--log-bike", "NAME", "With --log: the bike that was ridden, if the workshop has several.");
     }
 
     /** Null where none is named. */

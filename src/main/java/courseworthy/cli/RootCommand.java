@@ -8,10 +8,10 @@ final class RootCommand extends Command {
 
     RootCommand(Terminal terminal) {
         super(CommandRunner.NAME, terminal,
-                "Takes a course and a rider, and says how the bike should stand on the start line, with reasons.",
-                "courseworthy --version");
+                "Takes a course and a rider, and says how the bike should be set up, with reasons.",
+                "courseworthy brief heather-ridge");
         spec().addOption(OptionSpec.builder("-V", "--version").versionHelp(true)
-                .description("Print the version and stop.").build());
+                .description("Show the version and exit.").build());
         spec().versionProvider(new Version());
         spec().usageMessage().synopsisSubcommandLabel("COMMAND");
     }

@@ -30,14 +30,14 @@ final class RosterCommand extends Command {
     private final SourceFunction<String> course = parameter("COURSE", "A course profile (.yaml), a GPX track (.gpx), or the name of a shipped course.");
     private final SourceFunction<String> riders = option(RIDERS, "DIR", "The folder of the riders' files, one for each rider.");
     private final SourceFunction<String> ground = option("--ground", "GROUND",
-            "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+            "Ground to assume where none is given, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
     private final SourceFunction<MapRequest> map = map();
     private final SourceFunction<String> event = option("--event", "FILE", "The event or the typical ride: date, laps, forecast, support, rules.");
     private final SourceFunction<List<String>> sheets = repeated("--sheet", "FILE",
             "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
     private final SourceFunction<String> role = option("--role", "ROLE", "training or race; overrides the event's.");
     private final SourceFunction<String> date = option("--date", "DATE", "The day, such as 2025-06-14; overrides the event's.");
-    private final SourceFunction<String> each = option(EACH, "FOLDER", "Also write the brief of each rider into this folder, in the format that is asked for.");
+    private final SourceFunction<String> each = option(EACH, "FOLDER", "Also write the brief of each rider into this folder, in the same format.");
     private final SourceFunction<Format> format = format(Format.CSV);
     private final SourceFunction<String> rulePages = rulePages();
     private final Output output = output();

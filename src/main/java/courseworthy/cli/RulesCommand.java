@@ -14,7 +14,7 @@ final class RulesCommand extends Command {
     private final Output output = output();
 
     RulesCommand(Terminal terminal) {
-        super("rules", terminal, "Lists the shipped rules: what each says, why, how it is known and where it is written.",
+        super("rules", terminal, "Lists the shipped rules: what each says, why, on what evidence, and in which file.",
                 "courseworthy rules --topic 'front tyre width'");
     }
 

@@ -10,7 +10,7 @@ final class SchemaCommand extends Command {
     private final Output output = output();
 
     SchemaCommand(Terminal terminal) {
-        super("schema", terminal, "Prints the JSON Schema of a kind of file, with which editors complete and check.",
+        super("schema", terminal, "Prints a JSON Schema of a kind of file, for completion and checking in your editor.",
                 "courseworthy schema sheet -o sheet.schema.json");
     }
 

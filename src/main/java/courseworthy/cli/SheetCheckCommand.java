@@ -15,7 +15,7 @@ final class SheetCheckCommand extends Command {
     private final SourceFunction<Boolean> all = flag("Lists every finding (default: 100 per kind, 3 per row, rest counted).",
             "--all");
     private final SourceFunction<String> riders = option("--riders", "DIR",
-            "A folder of riders' files: also tells which rows apply to none of them on any shipped course, and which tags none of them has.");
+            "A folder of riders' files: also lists rows that apply to none of them on any shipped course, and tags that none of them has.");
     private final SourceFunction<String> examples = option("--examples", "DIR",
             "Writes an example of each finding into a folder, for 'courseworthy why'; never overwrites a file.");
     private final SourceFunction<Format> format = format();

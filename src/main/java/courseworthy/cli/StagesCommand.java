@@ -28,12 +28,12 @@ final class StagesCommand extends Command {
     private final SourceFunction<String> stage = option("--stage", "N", "The brief of one stage with the set-up of the race.");
     private final SourceFunction<String> part = optionalChoice("--part", "NAME", "One part: " + String.join(", ", StagesReport.PARTS) + ".", StagesReport.PARTS);
     private final SourceFunction<String> ground = option("--ground", "GROUND",
-            "Ground to assume where none is written, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
+            "Ground to assume where none is given, such as 'surface=gravel, smoothness=bad, mtb:scale=1'.");
     private final SourceFunction<MapRequest> map = map();
     private final SourceFunction<String> rider = option("--rider", "FILE", "The rider: mass, power, skill, bike at hand.");
     private final SourceFunction<List<String>> sheets = repeated("--sheet", "FILE",
             "A coach's sheet of advice; may be given several times, on a tie, the later sheet wins.");
-    private final SourceFunction<String> workshop = option("--workshop", "FILE", "What the rider owns: the build is found in it, and its parts wear.");
+    private final SourceFunction<String> workshop = option("--workshop", "FILE", "The workshop: what the rider owns. The build is made from it, and the wear of its parts is counted.");
     private final SourceFunction<Format> format = format(Format.PDF, Format.ICS);
     private final SourceFunction<String> rulePages = rulePages();
     private final Output output = output();

@@ -42,7 +42,7 @@ final class CommandReference {
         arguments(spec, out);
         List<String> footer = List.of(spec.usageMessage().footer());
         out.append(footer.get(1)).append("\n\n```text\n");
-        footer.subList(2, footer.size()).forEach(example -> out.append(example.strip()).append('\n'));
+        footer.subList(2, footer.size()).forEach(example -> out.append(example.substring(2)).append('\n'));
         out.append("```\n\n");
     }
 
