@@ -340,7 +340,7 @@ class WhyTest {
     void whatIsAskedWrongIsRefused() {
         refused("45", null, """
                 --not: found "45", expected a length with its unit, such as 84 km, 52 mi, 1900 m, 6200 ft, 57 mm or 2.25 in
-                    The common value of front tyre width is 40 mm.""");
+                    The default of front tyre width is 40 mm.""");
         refused("120 mm", null, "--not: found \"120 mm\", expected a value from 23 mm to 75 mm");
         refused("57 mm", null, "--not: found \"57 mm\", which is the decision, expected a value that was not chosen");
         refused("2.25 in", null, "--not: found \"57 mm\", which is the decision, expected a value that was not chosen");

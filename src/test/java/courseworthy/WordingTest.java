@@ -50,6 +50,9 @@ class WordingTest {
         "\\bheld elsewhere\\b|as its cases say|pushed by the map|\\bis not to drink\\b", // different places, cases failed, the map says, do not drink
         "\\bforegoes\\b|\\bthe slow time\\b|\\brpm refused\\b", // the slow estimate, rpm
         "\\bcould not tell\\b|\\bthe body knows\\b|\\bsince the steerer\\b|\\bthe very build\\b|\\b(asks|asked) for (it|most)\\b", // inconclusive, you are used to it
+        "\\bcommon value\\b|\\bof the library\\b|\\bFine where\\b", // the default, the shipped courses, if it is meant
+        "\\bstands without\\b|\\b(does|do) not go (together|on|with)\\b|\\bdoes not go:", // cannot be fitted, do not fit together
+        "\\bno one value\\b|\\bleast life\\b|\\bleast that it lasts\\b|\\bsafe side of what\\b", // majority, shortest usual life
         "\\bcut-off of\\b|\\bground (dry|damp|wet)\\b|\\bdrop limit\\b|\\bhouse/"}) // time limit, going, ledge limit, shipped
     void noTextOfTheToolIsSaidSo(String phrase) throws IOException {
         Pattern pattern = Pattern.compile(phrase);

@@ -96,7 +96,7 @@ public final class SheetCheck {
 
     private static final String CLASH = "Mend one, or let their conditions exclude each other.";
     /** Shipped rows are full of such exceptions, and say so in their reasons. */
-    static final String EXCEPTION = "Fine where it is the exception; else mend one, or let their conditions exclude each other.";
+    static final String EXCEPTION = "If it is meant as the exception, leave it; if not, change one, or let their conditions exclude each other.";
 
     private Findings look(List<Row> shippedRows) {
         for (Row row : rows) {
@@ -249,7 +249,7 @@ public final class SheetCheck {
                     : "Whenever it applies, " + id + " applies too") + ": " + said(one, other).words() + ".", exception(one, other) ? EXCEPTION : CLASH,
                     more, said(one, other).one().topic().name(), common);
             case OVERLAPS -> add(kind, row, against, "Both may apply with equal force: " + said(one, other).words() + ".",
-                    "Fine where a vote shall settle it; else let their conditions exclude each other.", more,
+                    "If the vote may settle it, leave it; if not, let their conditions exclude each other.", more,
                     said(one, other).one().topic().name(), common);
             case JOINABLE -> joinable(one, other, more);
             default -> tooMany(row, against, "Together their conditions have too many alternatives.", "Make several rows of them.", more);
@@ -379,9 +379,9 @@ public final class SheetCheck {
     }
 
     private WitnessFinder.Draft gap(Topic topic, boolean nobody, List<Box> boxes) {
-        String taken = "; the common value is taken, " + topic.text(topic.standard()) + ".";
+        String taken = "; the default is used: " + topic.text(topic.standard()) + ".";
         Finding bare = new Finding(Kind.GAP, List.of(), topic.name(), (nobody ? "No rule covers it at all"
-                : "There are situations in which no rule covers it") + taken, "Fine where the common value is; else write a row for them.", 0,
+                : "There are situations in which no rule covers it") + taken, "If the default suits them, leave it; if not, write a row for them.", 0,
                 topic.name(), Finding.Witness.NONE);
         return new WitnessFinder.Draft(bare, List.of(), () -> boxes, null, Set.of());
     }

@@ -107,7 +107,7 @@ final class BuildPressures {
             text += ", at least " + PressureSteps.text(least, most) + " against rim strikes";
         }
         if (wanted > ceiling) {
-            text += "; the load asks for " + PressureSteps.text(wanted, null) + ", more than is marked: mount a wider tyre";
+            text += "; the load needs " + PressureSteps.text(wanted, null) + ", more than is marked: mount a wider tyre";
         }
         lines.add(text + ", at most " + PressureSteps.text(ceiling, most) + " as marked");
     }

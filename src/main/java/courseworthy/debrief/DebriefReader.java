@@ -161,13 +161,22 @@ public final class DebriefReader {
         return fields.node(key) instanceof Node.Scalar scalar && scalar.text().equals(NONE);
     }
 
+    /** What is listed under a key; a word that is not "none" is no list. */
+    private List<FieldReader> listed(String key, String example) {
+        if (fields.node(key) instanceof Node.Scalar word && !word.text().isEmpty()) {
+            fields.fault(key, word.describe(), NONE + ", or a list such as " + example, Spelling.didYouMean(word.text(), List.of(NONE)));
+            return List.of();
+        }
+        return fields.blocks(key);
+    }
+
     private void flats() {
         if (none("punctures")) {
             day.add(new DebriefLine("punctures", NONE));
             outcomes.addAll(OutcomeTable.noPunctures());
             return;
         }
-        for (FieldReader each : fields.blocks("punctures")) {
+        for (FieldReader each : listed("punctures", "[{wheel: rear, cause: cut, at: 33 km}]")) {
             each.required("wheel", "front or rear");
             String wheel = each.word("wheel", OutcomeTable.WHEELS);
             String cause = each.word("cause", OutcomeTable.CAUSES);
@@ -253,13 +262,13 @@ public final class DebriefReader {
             outcomes.addAll(OutcomeTable.neverWalked());
             return;
         }
-        for (FieldReader each : fields.blocks("walked")) {
+        for (FieldReader each : listed("walked", "[{why: gear, at: 9 km}]")) {
             each.required("why", "gear, ground, legs or traffic");
             String why = each.word("why", OutcomeTable.REASONS);
             Double at = value(each, "at", Dimension.LENGTH, 0, 2_000_000, FAR);
             each.done();
             if (why != null) {
-                String where = place(at).strip() + (at == null ? "" : ", ") + "for the " + why;
+                String where = place(at).strip() + (at == null ? "" : ", ") + "because of the " + why;
                 day.add(new DebriefLine("walked", where));
                 outcomes.addAll(OutcomeTable.walked("walked " + where, why));
             }

@@ -200,7 +200,7 @@ public record DebriefResult(Debrief debrief, SavedBrief given, List<Verdict> ver
                 return new RuleVerdict(said, AdviceOutcome.UNKNOWN, LIMIT);
             }
             if (way == null || said.value() == null) {
-                return new RuleVerdict(said, AdviceOutcome.UNKNOWN, way == null ? "nothing reported bears on it" : "it named no one value");
+                return new RuleVerdict(said, AdviceOutcome.UNKNOWN, way == null ? "nothing reported bears on it" : "it named no single value");
             }
             String other = otherWeather(said);
             if (!other.isEmpty()) {

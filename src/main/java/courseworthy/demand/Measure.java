@@ -79,15 +79,15 @@ public enum Measure {
             exact(s -> s.climbing.lastLong(Climb::gradient)),
             "Mean gradient of the last long climb"),
     STEEPEST_RAMP("steepest ramp", COURSE, quantity(Unit.PERCENT, "0.5", 0, 100), climbing("a track"), range(s -> s.steepness.ramp()),
-            "Steepest gradient over 20 m, measured, or the steepest that a climbing stretch of a profile is written with"),
+            "Steepest gradient over 20 m, measured, or the steepest that the profile gives for a climbing stretch"),
     STEEPEST_100_M("steepest 100 m", COURSE, quantity(Unit.PERCENT, "0.5", 0, 100), climbing("ascent", "descent"), range(s -> s.steepness.gradient(100)),
-            "Steepest gradient sustained over 100 m; without a measured line a likely figure from the means of stretches and what they are written with "
+            "Steepest gradient sustained over 100 m; without a measured line a likely figure from the means of stretches and what is given "
                     + "as steepest"),
     STEEPEST_500_M("steepest 500 m", COURSE, quantity(Unit.PERCENT, "0.5", 0, 100), climbing("ascent", "descent"), range(s -> s.steepness.gradient(500)),
-            "Steepest gradient sustained over 500 m; without a measured line a likely figure from the means of stretches and what they are written with "
+            "Steepest gradient sustained over 500 m; without a measured line a likely figure from the means of stretches and what is given "
                     + "as steepest"),
     STEEPEST_1_KM("steepest 1 km", COURSE, quantity(Unit.PERCENT, "0.5", 0, 100), climbing("ascent", "descent"), range(s -> s.steepness.gradient(1000)),
-            "Steepest gradient sustained over 1 km; without a measured line a likely figure from the means of stretches and what they are written with "
+            "Steepest gradient sustained over 1 km; without a measured line a likely figure from the means of stretches and what is given "
                     + "as steepest"),
     PAVED_SHARE("paved share", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("surface"), range(s -> s.terrain.share(Property.PAVED)),
             "Share of the course by length on asphalt, concrete, paving, sett or cobbles, of what is known"),
@@ -113,7 +113,7 @@ public enum Measure {
             range(s -> s.grades.hardest()),
             "Hardest mtb:scale on the course, of the ground that is known"),
     SHARP_STONES("sharp stones", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("sharp stones"), range(s -> s.terrain.sharpStones()),
-            "Share of the course by length written to have stones that cut casings; unknown where no stretch says anything; a tenth of the ground that "
+            "Share of the course by length given as having stones that cut casings; unknown where no stretch says anything; a tenth of the ground that "
                     + "does not say counts at the high end"),
     MUD("mud", TERRAIN, quantity(Unit.PERCENT, "1", 0, 100), ground("mud when wet"), range(s -> s.terrain.mud(s.weather.goingWord())),
             "Share of the course by length that is mud on the day: mud always, what turns to mud in rain when it is wet, half of that when "
@@ -128,7 +128,7 @@ public enum Measure {
             "Turns that must be braked for, per km"),
     AERO_SHARE("aero share", RIDE, quantity(Unit.PERCENT, "1", 0, 100), ALWAYS, range(s -> s.extensions.share()),
             "Share of the distance where aero extensions can be used: smooth, firm, straight, from 25 to 50 km/h, between 3 % down and 3 % up, alone, "
-                    + "and hands back on the bar for three parts in ten of it"),
+                    + "and hands back on the bar for 30 % of it"),
     HOURS("hours", RIDE, quantity(Unit.MIN, "1", 0, 180_000), ALWAYS, range(s -> s.estimate.total()),
             "Expected riding and stopping time, by steady power balance at the power that can be held for it"),
     SLOW_HOURS("slow hours", RIDE, quantity(Unit.MIN, "1", 0, 180_000), ALWAYS, exact(s -> s.estimate.total().high()),
@@ -165,11 +165,11 @@ public enum Measure {
     WATER_OVER_THE_HOTTEST_GAP("water over the hottest gap", RIDE, quantity(Unit.L, "0.1", 0, 5000), event("support", "forecast"),
             range(s -> s.support.mostWater()),
             "Water to leave with for the gap that needs most: so much of the sweat over the slow estimate that the loss since the start stays within "
-                    + "2 % of body mass, at the least what thirst asks for, 15 % in reserve, and no less than half a litre"),
+                    + "2 % of body mass, at the least what thirst calls for, 15 % in reserve, and no less than half a litre"),
     WATER_AT_THE_START("water at the start", RIDE, quantity(Unit.L, "0.1", 0, 5000), event("support", "forecast"), range(s -> s.support.waterToStartWith()),
-            "Water to leave the start with, worked out likewise for the way to the first place to fill bottles"),
+            "Water to leave the start with, worked out the same way, as far as the first place to fill bottles"),
     GOING("going", DAY, words(Event.Forecast.GOINGS), event("forecast"), ticks(s -> s.weather.going()),
-            "Whether the ground is dry, damp or wet, by the forecast; under rain by the hour from the driest to the wettest on the way, rules going by the "
+            "Whether the ground is dry, damp or wet, by the forecast; under rain by the hour from the driest to the wettest on the way; rules go by the "
                     + "wettest under at least a third of the distance"),
     START_TEMPERATURE("start temperature", DAY, quantity(Unit.C, "1", -110, 70), event("forecast"), range(s -> s.temperatures.start()),
             "Temperature at the start"),
@@ -207,9 +207,9 @@ public enum Measure {
     RACES_A_YEAR("races a year", RIDER, quantity(Unit.ONE, "1", 0, 200), rider("races a year"), exact(s -> s.rider().racesAYear()),
             "Races a year on this bike"),
     PLUG_STOP("plug stop", RIDER, quantity(Unit.S, "10", 0, 14_400), rider("plug stop"), range(s -> s.assumptions.plugStop),
-            "Time a puncture costs that a plug mends, until the rider is back at speed"),
+            "Time lost to a puncture that a plug repairs, until the rider is back at speed"),
     TUBE_STOP("tube stop", RIDER, quantity(Unit.S, "10", 0, 14_400), rider("tube stop"), range(s -> s.assumptions.tubeStop),
-            "Time a puncture costs that takes a tube, until the rider is back at speed"),
+            "Time lost to a puncture that needs a tube, until the rider is back at speed"),
     LOST_GROUP("lost group", RIDER, quantity(Unit.S, "10", 0, 14_400), rider("lost group"), exact(s -> s.rider().stops().lostGroup()),
             "Time lost by riding on alone after a stop, as the rider puts it"),
     USED_BAR_WIDTH("used bar width", RIDER, quantity(Unit.MM, "1", 300, 900), rider("bar width"), exact(s -> s.rider().barWidth()),
@@ -257,7 +257,7 @@ public enum Measure {
             atMost(s -> s.lowerMarkedPressure()),
             "The lower of the pressures marked on tyre and rim"),
     LEAST_TYRE_WIDTH_ON_THE_RIM("least tyre width on the rim", BIKE, quantity(Unit.MM, "1", 17, 65), bike("rim inner width"), atLeast(s -> s.leastTyreWidth()),
-            "Rim inner width and the least that a tyre is wider than its rim"),
+            "Rim inner width plus the least that a tyre is wider than its rim"),
     TYRE_CLEARANCE("tyre clearance", BIKE, quantity(Unit.MM, "1", 18, 130), bike("tyre clearance"), atMost(s -> s.bike().tyreClearance()),
             "Widest tyre that frame and fork at hand take"),
     TUBELESS_READY("tubeless ready", BIKE, yesNo(), bike("tubeless"), yesNo(s -> s.bike().tubeless()),
@@ -297,7 +297,7 @@ public enum Measure {
     OUTSIDE_HELP("outside help", EVENT, yesNo(), event("rules"), yesNo(s -> s.rules().outsideHelp()),
             "Whether the event allows outside help"),
     BAG_ON_THE_COURSE("bag on the course", EVENT, yesNo(), event("support"), yesNo(s -> s.bagOnTheCourse()),
-            "Whether a bag of one's own waits on the course"),
+            "Whether a bag of your own waits on the course"),
     TIME_LIMIT("time limit", EVENT, quantity(Unit.MIN, "1", 10, 14_400), event("time limit"), atMost(s -> s.event().timeLimit()),
             "Time allowed for the whole ride"),
     PRESSURE_CEILING("pressure ceiling", BIKE, quantity(Unit.BAR, "0.05", 0.5, 15), bike("hookless", "marked tyre pressure", "marked rim pressure"),
@@ -314,7 +314,7 @@ public enum Measure {
             "Settled fork travel less the most that front and rear travel may differ by"),
     LONGEST_REAR_TRAVEL("longest rear travel", quantity(Unit.MM, "1", 0, 300), ALWAYS, afterLayer(2, List.of(Topics.FORK_TRAVEL), List.of(),
                     s -> s.rearTravel(1)),
-            "Settled fork travel and the most that front and rear travel may differ by"),
+            "Settled fork travel plus the most that front and rear travel may differ by"),
     FRONT_REFERENCE_PRESSURE("front reference pressure", quantity(Unit.BAR, "0.05", 0, 30), ALWAYS,
             afterLayer(5, List.of(Topics.BIKE, Topics.FRONT_TYRE_WIDTH, Topics.FRONT_TYRE_CASING, Topics.FRONT_INSERT),
                     List.of(START_LINE_MASS, BIKE_AT_HAND, PAVED_SHARE), s -> s.referencePressure(End.FRONT)),

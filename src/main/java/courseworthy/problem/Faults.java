@@ -22,6 +22,11 @@ public final class Faults {
         }
     };
 
+    /** A key with no value after it: found, expected, and how to mend it. */
+    public static final String NOTHING = "nothing";
+    public static final String ANY_VALUE = "a value";
+    public static final String EMPTY = "Write the value after the colon, or remove the line.";
+
     /** After so many the rest is counted: nobody mends more at one sitting. */
     private static final int MOST = 1000;
 
@@ -29,9 +34,12 @@ public final class Faults {
     private int more;
     private final Set<Path> read = new LinkedHashSet<>();
 
-    /** Adds a fault; the same fault twice counts once. */
+    /** Adds a fault; the same fault twice counts once, and a value that is empty is told of once, with what would be right there. */
     public void add(Fault fault) {
-        if (all.size() < MOST) {
+        Fault generic = fault.found().equals("\"\"") ? Fault.of(fault.file(), fault.line(), fault.field(), NOTHING, ANY_VALUE, EMPTY) : null;
+        if (generic != null && all.remove(generic)) {
+            all.add(Fault.of(fault.file(), fault.line(), fault.field(), NOTHING, fault.expected(), EMPTY));
+        } else if (all.size() < MOST) {
             all.add(fault);
         } else if (fault.severity() == Fault.Severity.FAULT) {
             more++;

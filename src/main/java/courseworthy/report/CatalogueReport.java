@@ -24,7 +24,7 @@ public final class CatalogueReport {
     }
 
     private static String values(Topic topic) {
-        String usual = "; else " + topic.text(topic.standard());
+        String usual = "; default " + topic.text(topic.standard());
         if (topic.kind() == Topic.Kind.QUANTITY) {
             return topic.resolution().number(topic.least()) + " to " + topic.text(topic.most()) + usual;
         }

@@ -97,7 +97,7 @@ final class FirmnessReport {
             case PRACTICES -> "several habits of the trade that rest on different facts" + by;
             case PRACTICE -> "one habit of the trade" + by;
             case OPINION -> "one person's view" + by;
-            case NONE -> "none; it is a common value";
+            case NONE -> "none; it is the default";
         };
     }
 

@@ -16,7 +16,7 @@ public final class RosterReport {
     private static final String MOST = "Most riders";
     /** So many riders still stand side by side on a page; more stand below one another (judgement). */
     private static final int MOST_ACROSS = 5;
-    private static final String MARKED = "Bold: another value than most riders have. Where no value is that of more than half of them, none is.";
+    private static final String MARKED = "Bold: a value that most riders do not have. Where no value is shared by more than half, nothing is bold.";
 
     private final RosterResult roster;
 
@@ -87,7 +87,7 @@ public final class RosterReport {
     }
 
     private static RichText most(RosterColumn column) {
-        return RichText.of(column.topic().most() == null ? "no one value" : column.topic().most());
+        return RichText.of(column.topic().most() == null ? "no majority" : column.topic().most());
     }
 
     private static RichText value(RosterColumn column, int rider) {

@@ -9,7 +9,6 @@ import courseworthy.problem.Progress;
 import courseworthy.sheet.Row;
 import courseworthy.sheet.Rulebook;
 import courseworthy.sheet.Sheet;
-import courseworthy.sheet.SheetReader;
 import courseworthy.topic.Topics;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -49,7 +48,7 @@ public final class CheckTask {
     private static CheckResult look(Workspace workspace, String file, List<String> beside, boolean gaps, boolean every, String riders, Progress progress) {
         Faults faults = new Faults();
         Path path = workspace.reader(faults).path(file);
-        Sheet sheet = path == null ? null : SheetReader.read(path, file, 0, faults);
+        Sheet sheet = path == null ? null : FileKind.sheet(path, file, 0, faults);
         ShippedRules shipped = ShippedRules.load();
         List<Sheet> all = TestTask.beside(beside, workspace.reader(faults), faults);
         if (sheet != null) {

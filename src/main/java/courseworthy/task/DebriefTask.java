@@ -26,9 +26,16 @@ public final class DebriefTask {
         if (path != null && Files.isDirectory(path)) {
             return folder(workspace, path, typed);
         }
-        DebriefPair pair = path == null ? null : DebriefReader.read(path, typed, faults);
+        DebriefPair pair = path == null ? null : read(path, typed, faults);
         workspace.stopOrWarn(faults);
         return new DebriefReading(DebriefResult.of(pair), "", null);
+    }
+
+    private static DebriefPair read(Path path, String typed, Faults faults) {
+        Faults own = new Faults();
+        DebriefPair out = DebriefReader.read(path, typed, own);
+        FileKind.take(own, typed, FileKind.DEBRIEF, faults);
+        return out;
     }
 
     private static DebriefReading folder(Workspace workspace, Path path, String typed) {
@@ -41,7 +48,7 @@ public final class DebriefTask {
             faults.add(typed, 0, "", "no debrief in the folder", "files that end in " + ENDING, "");
         }
         for (String name : names) {
-            DebriefPair pair = DebriefReader.read(path.resolve(name), in + name, faults);
+            DebriefPair pair = read(path.resolve(name), in + name, faults);
             if (pair != null) {
                 all.add(DebriefResult.of(pair));
             }

@@ -5,7 +5,10 @@ import courseworthy.debrief.DebriefReader;
 import courseworthy.event.EventReader;
 import courseworthy.event.SeasonReader;
 import courseworthy.problem.Fault;
+import courseworthy.problem.Faults;
 import courseworthy.rider.RiderReader;
+import courseworthy.sheet.Sheet;
+import courseworthy.sheet.SheetReader;
 import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -58,6 +61,24 @@ enum FileKind {
         FileKind meant = behind(option);
         FileKind most = taken(found, meant);
         return most == null ? null : Fault.of(typed, 0, "", most.words, meant.words, most.mend);
+    }
+
+    /** Takes over what is wrong with a file of one kind; where it is a file of another kind, that alone. */
+    static void take(Faults own, String typed, FileKind meant, Faults to) {
+        FileKind other = own.stop() ? taken(own.faults(), meant) : null;
+        if (other == null) {
+            to.addAll(own);
+        } else {
+            to.add(typed, 0, "", other.words, meant.words, other.mend);
+        }
+    }
+
+    /** A sheet of advice; what is wrong with it goes to the faults. @param order its place among the sheets */
+    static Sheet sheet(Path path, String typed, int order, Faults faults) {
+        Faults own = new Faults();
+        Sheet out = SheetReader.read(path, typed, order, own);
+        take(own, typed, SHEET, faults);
+        return out;
     }
 
     /** What kind a file is that was read as another; null where its unknown keys do not tell. */

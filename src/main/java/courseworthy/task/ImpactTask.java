@@ -111,7 +111,7 @@ public final class ImpactTask {
         if (path == null || typed.equals(NONE) && !Files.exists(path)) {
             return List.of();
         }
-        Sheet sheet = SheetReader.read(path, typed, 0, faults);
+        Sheet sheet = FileKind.sheet(path, typed, 0, faults);
         return sheet == null ? List.of() : List.of(sheet);
     }
 

@@ -56,10 +56,10 @@ final class LibraryGaps {
     }
 
     private static Finding remark(Topic topic, List<String> where, int all) {
-        String on = where.size() == all ? "any of the " + all + " courses of the library"
-                : where.size() + " of the " + all + " courses of the library: " + String.join(", ", where);
-        return new Finding(Kind.GAP, List.of(), topic.name(), "No rule covers it on " + on + "; the common value is taken, "
-                + topic.text(topic.standard()) + ".", "Fine where the common value is; else write a row for them.", 0,
+        String on = where.size() == all ? "any of the " + all + " shipped courses"
+                : where.size() + " of the " + all + " shipped courses: " + String.join(", ", where);
+        return new Finding(Kind.GAP, List.of(), topic.name(), "No rule covers it on " + on + "; the default is used: "
+                + topic.text(topic.standard()) + ".", "If the default suits them, leave it; if not, write a row for them.", 0,
                 topic.name(), new Witness(List.of(new Fact("course", where.get(0))), null, null, Set.of()));
     }
 }

@@ -98,7 +98,7 @@ final class RosterCoverage {
 
     private Finding silent(Row row, int courses) {
         return finding(row, Kind.SILENT, "It applies to none of the " + riders.size() + (riders.size() == 1 ? " rider" : " riders") + " on any of the "
-                + courses + " courses of the library, on the day their events give.", "Fine where it is for a day or a rider still to come; else look at its conditions.");
+                + courses + " shipped courses, on the dates of their events.", "If it is meant for a day or a rider still to come, leave it; if not, look at its conditions.");
     }
 
     private List<Finding> tags(Sheet sheet) {
@@ -110,7 +110,7 @@ final class RosterCoverage {
             for (String tag : TagCheck.asked(row)) {
                 if (!borne.contains(tag) && reported.add(tag)) {
                     String near = Spelling.didYouMean(tag, borne);
-                    out.add(finding(row, Kind.TAG_WITHOUT_RIDERS, "It asks for the tag " + RequestReader.quoted(tag) + ", which none of the " + riders.size()
+                    out.add(finding(row, Kind.TAG_WITHOUT_RIDERS, "It needs the tag " + RequestReader.quoted(tag) + ", which none of the " + riders.size()
                             + (riders.size() == 1 ? " rider" : " riders") + " has.",
                             !near.isEmpty() ? near : borne.isEmpty() ? "Add tags to the riders' files." : "The riders have: " + String.join(", ", borne) + "."));
                 }

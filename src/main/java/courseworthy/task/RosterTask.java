@@ -81,7 +81,7 @@ public final class RosterTask {
     private void readSheets(List<String> typed, RequestReader inputs, Faults faults) {
         for (int i = 0; i < typed.size(); i++) {
             Path path = inputs.path(typed.get(i));
-            Sheet sheet = path == null ? null : SheetReader.read(path, typed.get(i), i, faults);
+            Sheet sheet = path == null ? null : FileKind.sheet(path, typed.get(i), i, faults);
             if (sheet != null) {
                 sheets.add(sheet);
             }

@@ -77,7 +77,7 @@ final class RuleLoader {
         RequestReader inputs = new RequestReader(home, faults);
         for (int i = 0; i < sheets.size(); i++) {
             Path path = inputs.path(sheets.get(i));
-            Sheet sheet = path == null ? null : SheetReader.read(path, sheets.get(i), i, faults);
+            Sheet sheet = path == null ? null : FileKind.sheet(path, sheets.get(i), i, faults);
             if (sheet != null) {
                 given.add(sheet);
             }

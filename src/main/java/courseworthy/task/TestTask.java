@@ -105,7 +105,7 @@ public final class TestTask {
 
     private void read(String typed) {
         Path path = inputs.path(typed);
-        sheet = path == null ? null : SheetReader.read(path, typed, 0, faults);
+        sheet = path == null ? null : FileKind.sheet(path, typed, 0, faults);
         if (sheet == null) {
             return;
         }
@@ -131,7 +131,7 @@ public final class TestTask {
         List<Sheet> out = new ArrayList<>();
         for (int i = 0; i < typed.size(); i++) {
             Path path = inputs.path(typed.get(i));
-            Sheet sheet = path == null ? null : SheetReader.read(path, typed.get(i), i, faults);
+            Sheet sheet = path == null ? null : FileKind.sheet(path, typed.get(i), i, faults);
             if (sheet != null) {
                 out.add(sheet);
             }

@@ -153,7 +153,7 @@ public final class WhyTask {
     }
 
     private static String example(Topic topic) {
-        return "The common value of " + topic + " is " + topic.text(topic.standard()) + ".";
+        return "The default of " + topic + " is " + topic.text(topic.standard()) + ".";
     }
 
     private static BadInput refused(String option, String found, String expected, String mend) {

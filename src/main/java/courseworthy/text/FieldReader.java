@@ -142,6 +142,9 @@ public final class FieldReader {
         if (text.matches("-?[0-9]+([.,][0-9]+)?") && !symbols.isEmpty()) {
             return "Add the unit, one of: " + String.join(", ", symbols) + ".";
         }
+        if (dimension == Dimension.TIME && text.matches("-?[0-9]+:.*")) {
+            return "Write the minutes with two digits, from 00 to 59, and the unit: 6:05 h.";
+        }
         if (text.matches("-?[0-9]+([.][0-9]+)?[^0-9 .,].*")) {
             return "Put one space between the number and its unit.";
         }

@@ -365,13 +365,13 @@ public final class YamlReader {
             fault(key.line(), name, "the key a second time", "each key once", "It first stands in line " + first + ".");
             return;
         }
-        notEmpty(value, name, "Write the value after the colon, or remove the line.");
+        notEmpty(value, name, Faults.EMPTY);
         entries.add(new Node.Entry(key, value));
     }
 
     private void notEmpty(Node value, String name, String mend) {
         if (value instanceof Node.Scalar text && text.text().isEmpty()) {
-            fault(value.line(), name, "nothing", "a value", mend);
+            fault(value.line(), name, Faults.NOTHING, Faults.ANY_VALUE, mend);
         }
     }
 

@@ -158,7 +158,7 @@ public final class Topics {
             .about("Run time the main light must have at the mode used"));
     public static final Topic BATTERY_RESERVE = add(quantity("battery reserve", Unit.PERCENT, "1").range("0", "150").standard("30").step(5)
             .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS).notch(10)
-            .about("Battery time to spare over the slow estimate, for what shows the way and for electronic shifting"));
+            .about("Battery time to spare over the slow estimate, for the navigation device and for electronic shifting"));
     public static final Topic FRONT_ROTOR = add(quantity("front rotor", Unit.MM, "1").range("140", "220").standard("160").step(20)
             .layer(3).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20).concerns(Concern.SAFETY)
             .about("Diameter of the front brake rotor"));

@@ -10,7 +10,7 @@ final class FigureNotes {
     static final String GRIP = "Grip is not in these figures; only rolling and mass are.";
     static final String WIDTH = "Comfort and grip are not in these figures. The pressure is taken to suit either width.";
     static final String WIND = "Deep rims also catch side wind; that is not in these figures.";
-    static final String WATER = "The cost of carrying it is no reason to carry less than the gap asks for.";
+    static final String WATER = "The cost of carrying it is no reason to carry less than the gap needs.";
     static final String POWER_METER = "A power meter saves no time by itself, so no figure is given. It shows what is pedalled, so that the pace can be"
             + " held where it was planned, and shows afterwards what the course took.";
     static final String EXTENSIONS = "Used alone only, where it is smooth, straight and from 25 to 50 km/h; never in a group or on rough ground."

@@ -68,8 +68,8 @@ class SheetCheckRidersTest {
         assertThat(remarks).extracting(each -> each.get("rules").get(0).get("rule").asText() + ": " + each.get("kind").asText()).filteredOn(each -> each.contains("nobody"))
                 .containsExactly("Mine/juniors: nobody has the tag", "Mine/juniors: applies to nobody", "Mine/far: applies to nobody");
         String text = run("--riders", folder + "/riders").out().replaceAll("\\s+", " ");
-        assertThat(text).contains("It asks for the tag \"juniors\", which none of the 2 riders has. Did you mean \"junior\"?",
-                "It applies to none of the 2 riders on any of the 12 courses of the library, on the day their events give.");
+        assertThat(text).contains("It needs the tag \"juniors\", which none of the 2 riders has. Did you mean \"junior\"?",
+                "It applies to none of the 2 riders on any of the 12 shipped courses, on the dates of their events.");
     }
 
     @Test
