@@ -26,9 +26,12 @@ final class SchemaFragments {
         return out;
     }
 
+    /** A shape with what it is about, and behind that how it is written where the shape says so. */
     static Map<String, Object> about(String description, Map<String, Object> shape) {
         Map<String, Object> out = of("description", description);
         out.putAll(shape);
+        Object form = shape.get("description");
+        out.put("description", form == null ? description : description + ": " + form);
         return out;
     }
 

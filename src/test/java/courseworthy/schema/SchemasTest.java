@@ -374,6 +374,20 @@ class SchemasTest {
         assertThat(keys("event", "/properties/rules/properties")).containsExactlyInAnyOrderElementsOf(EventReader.RULES_KEYS);
     }
 
+    /** An editor shows it where the key is typed. */
+    @Test
+    void anAmountIsDescribedByWhatItIsAboutAndByHowItIsWritten() {
+        assertThat(description("rider", "/properties/mass")).isEqualTo("Body mass: a mass with its unit, such as 64 kg, 141 lb or 50 g");
+        assertThat(description("rider", "/properties/skill")).isEqualTo("Skill on rough ground");
+        assertThat(description("event", "/properties/forecast/properties/or/properties/wind")).startsWith("Mean wind: a speed with its unit");
+        assertThat(description("course", "/properties/stretches/items/properties/ledge height")).startsWith("Highest ledge that must be ridden: a length");
+        assertThat(description("workshop", "/properties/bikes/items/properties/mass")).startsWith("as weighed: a mass");
+    }
+
+    private static String description(String kind, String pointer) {
+        return JSON.valueToTree(Schemas.of(kind)).at(pointer + "/description").asText();
+    }
+
     /** The reader lists what it takes when it meets a key it does not know. */
     @Test
     void theKeysOfASheetAreThoseOfItsReader() throws IOException {
