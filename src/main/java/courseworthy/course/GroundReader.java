@@ -2,8 +2,9 @@ package courseworthy.course;
 
 import courseworthy.problem.Faults;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
-import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,19 +12,31 @@ import java.util.List;
 /** Reads what is said of the ground: keys of a stretch in a profile, or {@code key=value} pairs of {@code --ground}. */
 public final class GroundReader {
 
-    /** The keys that describe the ground, as a profile and {@code --ground} take them. */
-    public static final List<String> KEYS = List.of("surface", "smoothness", "tracktype", "mtb:scale", "sharp stones", "ruts", "roots",
-            "sand", "mud when wet", "water crossings", "ledge height", "turns per km");
-
     /** Values of the OpenStreetMap key {@code tracktype}, firmest first. */
     public static final List<String> TRACKTYPES = List.of("grade1", "grade2", "grade3", "grade4", "grade5");
 
     private static final List<String> SURFACES = Surface.tags();
     private static final List<String> SMOOTHNESSES = Smoothness.tags();
     private static final String PAIRS = "key=value pairs with commas between, such as surface=gravel, smoothness=bad";
-    private static final double HIGHEST_DROP = 5;
-    private static final int MOST_CROSSINGS = 100;
-    private static final double MOST_TURNS = 100;
+
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<String> TRACKTYPE = DECLARED.others("surface", "smoothness").word("tracktype", "OpenStreetMap tracktype", TRACKTYPES);
+    private static final FileKey<Boolean> SHARP_STONES = DECLARED.others("mtb:scale").yesNo("sharp stones", "");
+    private static final FileKey<Boolean> RUTS = DECLARED.yesNo("ruts", "");
+    private static final FileKey<Boolean> ROOTS = DECLARED.yesNo("roots", "");
+    private static final FileKey<Boolean> SAND = DECLARED.yesNo("sand", "");
+    private static final FileKey<Boolean> MUD_WHEN_WET = DECLARED.yesNo("mud when wet", "");
+    private static final FileKey<Integer> WATER_CROSSINGS = DECLARED.whole("water crossings", "Fords", 0, 100);
+    private static final FileKey<Double> LEDGE_HEIGHT =
+            DECLARED.amount("ledge height", "Highest ledge that must be ridden", Dimension.LENGTH, 0, 5, "a height from 0 m to 5 m");
+    private static final FileKey<Double> TURNS_PER_KM =
+            DECLARED.amount("turns per km", "Turns that must be braked for", Dimension.NUMBER, 0, 100, "a number from 0 to 100");
+
+    /** The keys that describe the ground, with the forms of their values; those with yes or no are what measures of a stretch are about. */
+    public static final List<FileKey<?>> KEY_FORMS = DECLARED.all();
+    /** Their names, as a profile and {@code --ground} take them. */
+    public static final List<String> KEYS = DECLARED.names();
+
     /** From here {@code mtb:scale} speaks of what no pavement has, less the third that a minus takes. */
     private static final double HARD = 1.5;
     private static final int SOFT_TRACK = 4;
@@ -35,12 +48,12 @@ public final class GroundReader {
     static Ground read(FieldReader fields) {
         Surface surface = Surface.of(fields.word("surface", SURFACES));
         Smoothness smoothness = Smoothness.of(fields.word("smoothness", SMOOTHNESSES));
-        String trackType = fields.word("tracktype", TRACKTYPES);
+        String trackType = TRACKTYPE.read(fields);
         Integer trackGrade = trackType == null ? null : Integer.valueOf(TRACKTYPES.indexOf(trackType) + 1);
         Ground ground = Ground.builder().surface(surface).smoothness(smoothness).trackGrade(trackGrade).mtbScale(mtbScale(fields))
-                .sharpStones(fields.yesNo("sharp stones")).ruts(fields.yesNo("ruts")).roots(fields.yesNo("roots")).sand(fields.yesNo("sand"))
-                .mudWhenWet(fields.yesNo("mud when wet")).waterCrossings(fields.whole("water crossings", 0, MOST_CROSSINGS))
-                .ledgeHeight(ledgeHeight(fields)).turnsPerKm(turns(fields)).build();
+                .sharpStones(SHARP_STONES.read(fields)).ruts(RUTS.read(fields)).roots(ROOTS.read(fields)).sand(SAND.read(fields))
+                .mudWhenWet(MUD_WHEN_WET.read(fields)).waterCrossings(WATER_CROSSINGS.read(fields)).ledgeHeight(LEDGE_HEIGHT.read(fields))
+                .turnsPerKm(TURNS_PER_KM.read(fields)).build();
         believable(fields, ground);
         return ground;
     }
@@ -74,16 +87,6 @@ public final class GroundReader {
             fields.fault(key, fields.node(key).describe() + " with " + there, "ground there can be",
                     "Correct one of them, or write the piece as a stretch of its own.");
         }
-    }
-
-    private static Double ledgeHeight(FieldReader fields) {
-        Amount height = fields.amount("ledge height", Dimension.LENGTH, 0, HIGHEST_DROP, "a height from 0 m to 5 m");
-        return height == null ? null : Double.valueOf(height.inBase());
-    }
-
-    private static Double turns(FieldReader fields) {
-        Amount turns = fields.amount("turns per km", Dimension.NUMBER, 0, MOST_TURNS, "a number from 0 to 100");
-        return turns == null ? null : Double.valueOf(turns.inBase());
     }
 
     /** A grade from 0 to 6; a {@code +} or {@code -} behind it moves it by a third, within 0 to 6. */

@@ -3,6 +3,8 @@ package courseworthy.event;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
 import courseworthy.topic.Work;
@@ -24,22 +26,34 @@ import java.util.Map;
 /** Reads an event's file: a race, or the typical ride of a training bike. Bounds are wide (judgement, no source): they catch slips. */
 public final class EventReader {
 
-    /** The keys of an event's file. */
-    public static final List<String> KEYS = List.of("name", "role", StageReader.KEY, StageReader.CHANGES_KEY, "date", "start", "utc offset", "zone", "aim",
-            "rules", "bike", "pumped at", "time to change", Travel.KEY, WorkHoursReader.KEY, "laps", "time limit", "group share", "forecast", "support",
-            "start height", "cut-offs", "pits");
-    /** The keys of a support point. */
-    public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
-    /** The keys of {@code rules}. */
-    public static final List<String> RULES_KEYS =
-            List.of("aero extensions", "tyre width", "longest development", "longest development to age", "lights", "mudguards", "outside help", "kit", "edition");
     /** What a bike can be set up for. */
     public static final List<String> ROLES = List.of("training", "race");
-    /** Words for a rule that allows or forbids. */
-    public static final List<String> ALLOWED = List.of("forbidden", "allowed");
-    /** Words for a rule that requires. */
-    public static final List<String> REQUIRED = List.of("not required", "required");
     private static final double HOUR = 3600;
+
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<String> NAME = DECLARED.line("name", "", FieldReader.LONGEST_NAME);
+    private static final FileKey<String> ROLE = DECLARED.word("role", "What the bike is set up for", ROLES);
+    private static final FileKey<String> AIM = DECLARED.others(StageReader.KEY, StageReader.CHANGES_KEY, "date", "start", "utc offset", "zone")
+            .word("aim", "What the rider wants", Event.AIMS);
+    private static final FileKey<Integer> LAPS = DECLARED.others("rules", "bike", "pumped at", "time to change", Travel.KEY, WorkHoursReader.KEY)
+            .whole("laps", "", 1, 100);
+    private static final FileKey<Double> TIME_LIMIT =
+            DECLARED.amount("time limit", "Time allowed for the whole ride", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
+    private static final FileKey<Double> GROUP_SHARE =
+            DECLARED.amount("group share", "Share of the distance in a group", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
+    private static final FileKey<Double> START_HEIGHT = DECLARED.others("forecast", "support")
+            .amount("start height", "Height of the start, where the course does not tell", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
+
+    /** The keys of an event's file, with the forms of their values. */
+    public static final List<FileKey<?>> KEY_FORMS = DECLARED.others("cut-offs", "pits").all();
+    /** Their names. */
+    public static final List<String> KEYS = DECLARED.names();
+    /** The keys of {@code rules}, with the forms of their values. */
+    public static final List<FileKey<?>> RULES_FORMS = EventRulesReader.KEY_FORMS;
+    /** Their names. */
+    public static final List<String> RULES_KEYS = RULES_FORMS.stream().<String>map(FileKey::name).toList();
+    /** The keys of a support point. */
+    public static final List<String> SUPPORT_KEYS = List.of("at", "water", "food", "bag");
     /** Nobody keeps up more from the start to a point on the way, m/s (60 km/h; judgement). */
     private static final double FASTEST = 60 / 3.6;
     private static final String CLOCK = "a time of day as HH:MM, such as 07:30";
@@ -85,14 +99,14 @@ public final class EventReader {
     }
 
     private Event event() {
-        String name = fields.name();
-        String role = fields.word("role", ROLES);
+        String name = NAME.read(fields);
+        String role = ROLE.read(fields);
         StageReader stages = StageReader.of(fields, faults);
         LocalDate own = fields.day("date");
         LocalDate date = stages == null ? own : stages.first();
         LocalTime start = start();
         ZoneId zone = zone(offset(), date, start);
-        String aim = fields.word("aim", Event.AIMS);
+        String aim = AIM.read(fields);
         Event.Rules rules = EventRulesReader.read(fields.fields("rules"));
         Event event = ofTheDay(Event.builder().name(name).file(shown).role(role).date(date).start(start).zone(zone).aim(aim).rules(rules).bike(bike()),
                 date, start, rules, new EventConditions(pumped(), changes(), travel(date), hours(date))).lines(lines()).build();
@@ -107,12 +121,12 @@ public final class EventReader {
 
     /** Adds the keys of one day and its course. */
     private Event.Builder ofTheDay(Event.Builder to, LocalDate date, LocalTime start, Event.Rules rules, EventConditions shared) {
-        Integer laps = fields.whole("laps", 1, 100);
-        timeLimit = value(fields, "time limit", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
-        Double group = value(fields, "group share", Dimension.SHARE, 0, 1, "a share from 0 % to 100 %");
+        Integer laps = LAPS.read(fields);
+        timeLimit = TIME_LIMIT.read(fields);
+        Double group = GROUP_SHARE.read(fields);
         Event.Forecast forecast = new ForecastReader(path, date, start, fields.has("start"), faults).read(fields);
         List<Event.Support> support = support();
-        Double height = value(fields, "start height", Dimension.LENGTH, -450, 9000, "a height from -450 m to 9000 m");
+        Double height = START_HEIGHT.read(fields);
         Event.Plan plan = new Event.Plan(cutoffs(start), shared.pumped(), shared.changes(), PitReader.read(fields, laps, rules, faults), shared.travel(), shared.hours(), null);
         return to.laps(laps).timeLimit(timeLimit).groupShare(group).forecast(forecast).support(support).supportKnown(fields.has("support")).startHeight(height).plan(plan);
     }

@@ -2,6 +2,8 @@ package courseworthy.event;
 
 import courseworthy.problem.Faults;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
@@ -15,10 +17,23 @@ import java.util.function.Function;
 /** Reads the forecast of an event: figures for the whole day, hours, or some of each, and what it may turn to. */
 public final class ForecastReader {
 
-    /** The keys of {@code forecast}. */
-    public static final List<String> KEYS = List.of("low", "high", "going", "wind", "wind from", "humidity", "air pressure", "hours",
-            "good to", "or");
-    /** The keys of an hour. */
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<Double> LOW = temperature("low", "Lowest temperature of the day, at the height of the start");
+    private static final FileKey<Double> HIGH = temperature("high", "Highest temperature of the day, at the height of the start");
+    private static final FileKey<String> GOING = DECLARED.word("going", "", Event.Forecast.GOINGS);
+    private static final FileKey<Double> WIND = DECLARED.amount("wind", "Mean wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s");
+    private static final FileKey<Double> HUMIDITY = DECLARED.others("wind from")
+            .amount("humidity", "Mean relative humidity of the ride", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %");
+    private static final FileKey<Double> AIR_PRESSURE = DECLARED.amount("air pressure", "At sea level, as weather services give it", Dimension.PRESSURE,
+            85_000, 108_500, "a pressure at sea level from 850 hPa to 1085 hPa");
+
+    /** The keys of {@code forecast} and of what it may turn to, with the forms of their values. */
+    public static final List<FileKey<?>> KEY_FORMS = DECLARED.others("hours").all();
+    /** The names of all keys of {@code forecast}. */
+    public static final List<String> KEYS = DECLARED.others("good to", "or").names();
+    /** The keys of an hour, with the forms of their values. */
+    public static final List<FileKey<?>> HOUR_FORMS = HoursReader.KEY_FORMS;
+    /** Their names. */
     public static final List<String> HOUR_KEYS = HoursReader.KEYS;
 
     /** Between a day's low and high, degrees: the widest on record is about 57 C (from memory); half of it is a slip. */
@@ -62,18 +77,12 @@ public final class ForecastReader {
 
     /** The figures for the whole day. */
     private static Event.Forecast day(FieldReader from) {
-        String range = "a temperature from -40 C to 55 C";
-        return Event.Forecast.builder().low(value(from, "low", Dimension.TEMPERATURE, -40, 55, range))
-                .high(value(from, "high", Dimension.TEMPERATURE, -40, 55, range)).going(from.word("going", Event.Forecast.GOINGS))
-                .wind(value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s")).from(WindDirection.read(from, "wind from"))
-                .air(new Event.AirConditions(value(from, "humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %"),
-                        value(from, "air pressure", Dimension.PRESSURE, 85_000, 108_500, "a pressure at sea level from 850 hPa to 1085 hPa")))
-                .build();
+        return Event.Forecast.builder().low(LOW.read(from)).high(HIGH.read(from)).going(GOING.read(from)).wind(WIND.read(from))
+                .from(WindDirection.read(from, "wind from")).air(new Event.AirConditions(HUMIDITY.read(from), AIR_PRESSURE.read(from))).build();
     }
 
-    private static Double value(FieldReader from, String key, Dimension dimension, double least, double most, String range) {
-        Amount amount = from.amount(key, dimension, least, most, range);
-        return amount == null ? null : Double.valueOf(amount.inBase());
+    private static FileKey<Double> temperature(String key, String about) {
+        return DECLARED.amount(key, about, Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
     }
 
     /** What the hours give is not given for the whole day besides: one of the two would be wrong, or unused. */

@@ -4,9 +4,10 @@ import courseworthy.problem.Faults;
 import courseworthy.text.CsvReader;
 import courseworthy.text.Dates;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
 import courseworthy.text.RelativeFile;
-import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -19,8 +20,20 @@ import java.util.function.Function;
 /** Reads the hours of a forecast, from a list in the event or from a CSV file named there. Bounds are wide (judgement, no source): they catch slips. */
 final class HoursReader {
 
-    /** The keys of an hour, and the names of the columns. */
-    static final List<String> KEYS = List.of("hour", "temperature", "wind", "gust", "from", "rain", "humidity");
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<Double> TEMPERATURE = DECLARED.others("hour")
+            .amount("temperature", "At the height of the start", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
+    private static final FileKey<Double> WIND =
+            DECLARED.amount("wind", "Mean wind until the next hour", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s");
+    private static final FileKey<Double> GUST = DECLARED.amount("gust", "Strongest gust until the next hour", Dimension.SPEED, 0, 90, "a gust from 0 m/s to 90 m/s");
+    private static final FileKey<Double> RAIN = DECLARED.others("from").amount("rain", "Rain in an hour", Dimension.LENGTH, 0, 0.3, "rain of an hour from 0 mm to 300 mm");
+    private static final FileKey<Double> HUMIDITY =
+            DECLARED.amount("humidity", "Relative humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %");
+
+    /** The keys of an hour, with the forms of their values. */
+    static final List<FileKey<?>> KEY_FORMS = DECLARED.all();
+    /** Their names, which are those of the columns as well. */
+    static final List<String> KEYS = DECLARED.names();
     /** Most hours read: ten days. */
     static final int MOST = 240;
 
@@ -103,12 +116,8 @@ final class HoursReader {
     private WeatherHour hour(FieldReader from, WeatherHour before) {
         from.required("hour", HOUR);
         Double at = at(from, before);
-        WeatherHour hour = new WeatherHour(at == null ? 0 : at,
-                value(from, "temperature", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C"),
-                value(from, "wind", Dimension.SPEED, 0, 50, "a mean wind from 0 m/s to 50 m/s"),
-                value(from, "gust", Dimension.SPEED, 0, 90, "a gust from 0 m/s to 90 m/s"), WindDirection.read(from, "from"),
-                value(from, "rain", Dimension.LENGTH, 0, 0.3, "rain of an hour from 0 mm to 300 mm"),
-                value(from, "humidity", Dimension.SHARE, 0, 1, "a relative humidity from 0 % to 100 %"));
+        WeatherHour hour = new WeatherHour(at == null ? 0 : at, TEMPERATURE.read(from), WIND.read(from), GUST.read(from), WindDirection.read(from, "from"),
+                RAIN.read(from), HUMIDITY.read(from));
         from.done();
         if (at != null && !hour.saysAnything() && from.block().entries().size() == 1) {
             from.fault("hour", "an hour alone", "what the weather is then", "Add what is forecast, such as \"temperature: 12 C\".");
@@ -117,11 +126,6 @@ final class HoursReader {
             from.fault("gust", from.node("gust").describe(), "no less than the wind", "Check whether the two are exchanged.");
         }
         return at == null ? null : hour;
-    }
-
-    private static Double value(FieldReader from, String key, Dimension dimension, double least, double most, String range) {
-        Amount amount = from.amount(key, dimension, least, most, range);
-        return amount == null ? null : Double.valueOf(amount.inBase());
     }
 
     /** A time in s after midnight of the event's day; one of the clock alone goes on to the next day where it is not after the one before. */

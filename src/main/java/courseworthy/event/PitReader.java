@@ -2,6 +2,8 @@ package courseworthy.event;
 
 import courseworthy.problem.Faults;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.util.ArrayList;
@@ -11,8 +13,16 @@ import java.util.List;
 /** Reads the pits of a race of laps. */
 public final class PitReader {
 
-    /** The keys of a pit. */
-    public static final List<String> KEYS = List.of("at", "helper", "bottles", "wheels", "bike");
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<Boolean> HELPER = DECLARED.others("at").yesNo("helper", "Whether somebody of one's own stands there and hands up");
+    private static final FileKey<Boolean> BOTTLES = DECLARED.yesNo("bottles", "Whether bottles may be taken there");
+    private static final FileKey<Boolean> WHEELS = DECLARED.yesNo("wheels", "Whether wheels may wait there");
+    private static final FileKey<Boolean> BIKE = DECLARED.yesNo("bike", "Whether a second bike may wait there");
+
+    /** The keys of a pit, with the forms of their values. */
+    public static final List<FileKey<?>> KEY_FORMS = DECLARED.all();
+    /** Their names. */
+    public static final List<String> KEYS = DECLARED.names();
 
     private static final double LONGEST_LAP = 200_000;
 
@@ -40,10 +50,10 @@ public final class PitReader {
     private static Pit pit(FieldReader from, Event.Rules rules, Faults faults) {
         from.required("at", "the distance from the start of the lap");
         Amount at = from.amount("at", Dimension.LENGTH, 0, LONGEST_LAP, "a distance within a lap, from 0 km");
-        boolean helper = Boolean.TRUE.equals(from.yesNo("helper"));
-        boolean bottles = Boolean.TRUE.equals(from.yesNo("bottles"));
-        boolean wheels = Boolean.TRUE.equals(from.yesNo("wheels"));
-        boolean bike = Boolean.TRUE.equals(from.yesNo("bike"));
+        boolean helper = Boolean.TRUE.equals(HELPER.read(from));
+        boolean bottles = Boolean.TRUE.equals(BOTTLES.read(from));
+        boolean wheels = Boolean.TRUE.equals(WHEELS.read(from));
+        boolean bike = Boolean.TRUE.equals(BIKE.read(from));
         if (!bottles && !wheels && !bike) {
             faults.add(from.file(), from.line(), "pits", "a pit where nothing may wait", "bottles, wheels or bike", "Add what may wait there, such as \"bottles: yes\".");
         }

@@ -4,6 +4,8 @@ import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
@@ -16,17 +18,50 @@ import java.util.List;
 /** Reads a rider's file. Bounds are what riders are, wide (judgement, no source): they catch slips, they judge nobody. */
 public final class RiderReader {
 
-    /** The keys of a rider's file. */
-    public static final List<String> KEYS = List.of("name", "mass", "height", "kit", "power", "held for", "skill", "climbing cadence",
-            "highest cadence", "plug stop", "tube stop", "lost group", "races a year", "sweat rate", "bar width",
-            "shoulder width", "hand strength", "year of birth", "injuries", "preference", "tags", "notes", "bike", "constraints");
+    private static final double HOUR = 3600;
+
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<String> NAME = DECLARED.line("name", "", FieldReader.LONGEST_NAME);
+    private static final FileKey<Double> MASS = DECLARED.amount("mass", "Body mass", Dimension.MASS, 30, 200, "a mass from 30 kg to 200 kg");
+    private static final FileKey<Double> HEIGHT =
+            DECLARED.amount("height", "Standing, without shoes", Dimension.LENGTH, 1.2, 2.3, "a height from 1.2 m to 2.3 m");
+    private static final FileKey<Double> KIT =
+            DECLARED.amount("kit", "Clothing, helmet, shoes and what is carried, without water", Dimension.MASS, 0, 30, "a mass from 0 kg to 30 kg");
+    private static final FileKey<Double> HELD_FOR = DECLARED.others("power")
+            .amount("held for", "How long that power was held", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
+    private static final FileKey<String> SKILL = DECLARED.word("skill", "Skill on rough ground", Rider.SKILLS);
+    private static final FileKey<Double> CLIMBING_CADENCE = DECLARED.amount("climbing cadence", "Lowest cadence turned for long on a climb",
+            Dimension.CADENCE, 30, 110, "a cadence from 30 rpm to 110 rpm");
+    private static final FileKey<Double> HIGHEST_CADENCE =
+            DECLARED.amount("highest cadence", "Highest cadence turned on the flat", Dimension.CADENCE, 60, 160, "a cadence from 60 rpm to 160 rpm");
+    private static final FileKey<Double> PLUG_STOP = stop("plug stop", "Time a puncture costs that a plug mends");
+    private static final FileKey<Double> TUBE_STOP = stop("tube stop", "Time a puncture costs that takes a tube");
+    private static final FileKey<Double> LOST_GROUP = stop("lost group", "Time lost by riding on alone after a stop");
+    private static final FileKey<Integer> RACES_A_YEAR = DECLARED.whole("races a year", "On this bike", 0, 200);
+    private static final FileKey<Double> SWEAT_RATE =
+            DECLARED.amount("sweat rate", "Known sweat loss in an hour", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
+    private static final FileKey<Double> BAR_WIDTH =
+            DECLARED.amount("bar width", "The width the rider is used to", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
+    private static final FileKey<Double> SHOULDER_WIDTH = DECLARED.amount("shoulder width", "Across the bony points at the tips of the shoulders",
+            Dimension.LENGTH, 0.25, 0.55, "a width from 250 mm to 550 mm");
+    private static final FileKey<String> HAND_STRENGTH = DECLARED.word("hand strength", "For pulling brake levers all day", Rider.HAND_STRENGTHS);
+    /** Years in which riders may have been born (judgement). */
+    private static final FileKey<Integer> YEAR_OF_BIRTH = DECLARED.whole("year of birth", "By which age groups of events go", 1900, 2100);
+    private static final FileKey<String> PREFERENCE = DECLARED.others("injuries")
+            .word("preference", "What to favour where comfort and speed pull apart", Rider.PREFERENCES);
+    private static final FileKey<List<String>> TAGS = DECLARED.names("tags", "What the rider belongs to, for sheets to ask for");
+    /** Longest notes, in characters: they stand at the head of a brief (judgement). */
+    private static final int LONGEST_NOTES = 1000;
+    private static final FileKey<String> NOTES = DECLARED.line("notes", "What to keep in mind of the rider, for the brief", LONGEST_NOTES);
+
+    /** The keys of a rider's file, with the forms of their values. */
+    public static final List<FileKey<?>> KEY_FORMS = DECLARED.others("bike", "constraints").all();
+    /** Their names. */
+    public static final List<String> KEYS = DECLARED.names();
 
     /** The keys of a best effort in the list {@code power}. */
     public static final List<String> EFFORT_KEYS = List.of("for", "power");
 
-    private static final double HOUR = 3600;
-    /** Longest notes, in characters: they stand at the head of a brief (judgement). */
-    private static final int LONGEST_NOTES = 1000;
     /** Least power that is believed, W. */
     private static final double LEAST_POWER = 50;
     /**
@@ -38,9 +73,6 @@ public final class RiderReader {
     /** Mass over height squared, kg/m2: below and above it nobody rides (judgement; underweight starts at 18.5, WHO 1995). */
     private static final double LIGHTEST = 11;
     private static final double HEAVIEST = 75;
-    /** Years in which riders may have been born (judgement). */
-    private static final int EARLIEST_BIRTH = 1900;
-    private static final int LATEST_BIRTH = 2100;
     private static final String A_TIME = "a time from 3 min to 24 h";
     private static final String SPRINT = "Power over less than 3 min says nothing of an hour: write a longer best effort, such as one of 20 min.";
 
@@ -71,35 +103,28 @@ public final class RiderReader {
     }
 
     private Rider rider() {
-        String name = fields.name();
-        Double mass = value("mass", Dimension.MASS, 30, 200, "a mass from 30 kg to 200 kg");
+        String name = NAME.read(fields);
+        Double mass = MASS.read(fields);
         Double height = height(mass);
-        Double kit = value("kit", Dimension.MASS, 0, 30, "a mass from 0 kg to 30 kg");
+        Double kit = KIT.read(fields);
         List<Rider.MaximalEffort> efforts = efforts(mass);
-        String skill = fields.word("skill", Rider.SKILLS);
-        Double climbing = value("climbing cadence", Dimension.CADENCE, 30, 110, "a cadence from 30 rpm to 110 rpm");
-        Double highest = value("highest cadence", Dimension.CADENCE, 60, 160, "a cadence from 60 rpm to 160 rpm");
+        String skill = SKILL.read(fields);
+        Double climbing = CLIMBING_CADENCE.read(fields);
+        Double highest = HIGHEST_CADENCE.read(fields);
         if (climbing != null && highest != null && climbing >= highest) {
             fields.fault("climbing cadence", fields.node("climbing cadence").describe(), "less than the highest cadence", "");
         }
-        Rider.StopCosts stops = stops();
-        Integer races = fields.whole("races a year", 0, 200);
-        Double sweat = value("sweat rate", Dimension.VOLUME, 0.1, 4, "litres an hour, from 0.1 L to 4 L");
-        Double bar = value("bar width", Dimension.LENGTH, 0.3, 0.9, "a width from 300 mm to 900 mm");
-        Rider.BodyMeasures body = body();
-        String preference = fields.word("preference", Rider.PREFERENCES);
-        List<String> tags = fields.names("tags");
-        String notes = fields.line("notes", LONGEST_NOTES);
+        Rider.StopCosts stops = new Rider.StopCosts(PLUG_STOP.read(fields), TUBE_STOP.read(fields), LOST_GROUP.read(fields));
         Rider rider = Rider.builder().name(name).file(shown).mass(mass).height(height).kit(kit).efforts(efforts).skill(skill)
-                .climbingCadence(climbing).highestCadence(highest).racesAYear(races).sweatRate(sweat).barWidth(bar).bike(bike())
-                .constraints(constraints()).stops(stops).tags(tags).notes(notes == null ? "" : notes).body(body)
-                .preference(preference).build();
+                .climbingCadence(climbing).highestCadence(highest).stops(stops).racesAYear(RACES_A_YEAR.read(fields)).sweatRate(SWEAT_RATE.read(fields))
+                .barWidth(BAR_WIDTH.read(fields)).body(body()).preference(PREFERENCE.read(fields)).tags(TAGS.read(fields)).notes(NOTES.read(fields))
+                .bike(bike()).constraints(constraints()).build();
         fields.done();
         return rider;
     }
 
     private Double height(Double mass) {
-        Double height = value("height", Dimension.LENGTH, 1.2, 2.3, "a height from 1.2 m to 2.3 m");
+        Double height = HEIGHT.read(fields);
         if (mass != null && height != null && (mass / (height * height) < LIGHTEST || mass / (height * height) > HEAVIEST)) {
             fields.fault("height", fields.node("height").describe() + " at a mass of " + fields.node("mass").describe(), "a body there can be",
                     "Check mass and height.");
@@ -108,8 +133,7 @@ public final class RiderReader {
     }
 
     private Rider.BodyMeasures body() {
-        Double shoulders = value("shoulder width", Dimension.LENGTH, 0.25, 0.55, "a width from 250 mm to 550 mm");
-        return new Rider.BodyMeasures(shoulders, fields.word("hand strength", Rider.HAND_STRENGTHS), fields.whole("year of birth", EARLIEST_BIRTH, LATEST_BIRTH), injuries());
+        return new Rider.BodyMeasures(SHOULDER_WIDTH.read(fields), HAND_STRENGTH.read(fields), YEAR_OF_BIRTH.read(fields), injuries());
     }
 
     /** Each once; what the tool knows nothing of belongs into the notes. */
@@ -126,16 +150,8 @@ public final class RiderReader {
         return out;
     }
 
-    private Double value(String key, Dimension dimension, double least, double most, String range) {
-        return BikeReader.value(fields, key, dimension, least, most, range);
-    }
-
-    private Rider.StopCosts stops() {
-        return new Rider.StopCosts(stop("plug stop"), stop("tube stop"), stop("lost group"));
-    }
-
-    private Double stop(String key) {
-        return value(key, Dimension.TIME, 5, 4 * HOUR, "a time from 5 s to 4 h");
+    private static FileKey<Double> stop(String key, String about) {
+        return DECLARED.amount(key, about, Dimension.TIME, 5, 4 * HOUR, "a time from 5 s to 4 h");
     }
 
     private Bike bike() {
@@ -159,7 +175,7 @@ public final class RiderReader {
     /** One power with the time it was held for, or a list of best efforts. */
     private List<Rider.MaximalEffort> efforts(Double mass) {
         Node node = fields.node("power");
-        Amount held = fields.amount("held for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
+        Double held = HELD_FOR.read(fields);
         if (node instanceof Node.Sequence list) {
             if (fields.has("held for")) {
                 fields.fault("held for", "a time beside a list of powers", "the time inside each item, as for", "Remove held for.");
@@ -214,7 +230,7 @@ public final class RiderReader {
             each.required("for", "the time the power was held for");
             each.required("power", "the best mean power over that time");
             Amount held = each.amount("for", Dimension.TIME, 5, 24 * HOUR, "a time from 5 s to 24 h");
-            Rider.MaximalEffort effort = effort(each, held, each.amount("power", Dimension.POWER), mass);
+            Rider.MaximalEffort effort = effort(each, held == null ? null : Double.valueOf(held.inBase()), each.amount("power", Dimension.POWER), mass);
             each.done();
             if (effort != null && falls(each, effort, out)) {
                 out.add(effort);
@@ -226,11 +242,10 @@ public final class RiderReader {
         return out;
     }
 
-    private Rider.MaximalEffort effort(FieldReader from, Amount held, Amount watts, Double mass) {
-        if (held == null || watts == null) {
+    private Rider.MaximalEffort effort(FieldReader from, Double seconds, Amount watts, Double mass) {
+        if (seconds == null || watts == null) {
             return null;
         }
-        double seconds = held.inBase();
         int row = 0;
         while (seconds < MOST_POWER[row][0]) {
             row++;

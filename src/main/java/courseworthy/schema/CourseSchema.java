@@ -7,6 +7,7 @@ import courseworthy.course.GroundReader;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Surface;
 import courseworthy.demand.StretchMeasure;
+import courseworthy.text.FileKey;
 import courseworthy.units.Dimension;
 import java.util.List;
 import java.util.Map;
@@ -43,9 +44,7 @@ final class CourseSchema {
                 .key("steepest", about("Its steepest gradient", amount(Dimension.SHARE)))
                 .key("on foot", about("Whether the bike is pushed or carried", SchemaFragments.yesNo()))
                 .key("ferry", about("How long a ferry takes, without waiting", amount(Dimension.TIME)));
-        for (String key : GroundReader.KEYS) {
-            block.key(key, ground(key));
-        }
+        ground(block);
         block.key("way", about("Name or number of the mapped way", SchemaFragments.text()))
                 .key("mapped", about("What was taken from the map when it was imported", SchemaFragments.text()))
                 .key("inferred", about("What was inferred from the map when it was imported, and by which rule", SchemaFragments.oneOrMore(SchemaFragments.text())))
@@ -53,17 +52,16 @@ final class CourseSchema {
         return block.also("oneOf", List.of(SchemaFragments.of("required", List.of("length")), SchemaFragments.of("required", List.of("to")))).shape();
     }
 
-    private static Map<String, Object> ground(String key) {
-        return switch (key) {
-            case "surface" -> about("OpenStreetMap surface", SchemaFragments.word(Surface.tags()));
-            case "smoothness" -> about("OpenStreetMap smoothness", SchemaFragments.word(Smoothness.tags()));
-            case "tracktype" -> about("OpenStreetMap tracktype", SchemaFragments.word(GroundReader.TRACKTYPES));
-            case "mtb:scale" -> about("OpenStreetMap mtb:scale, 0 to 6, with + or - where needed",
-                    SchemaFragments.anyOf(SchemaFragments.pattern("[0-6][+-]?"), SchemaFragments.whole(0, 6)));
-            case "water crossings" -> about("Fords", SchemaFragments.whole(0, 100));
-            case "ledge height" -> about("Highest ledge that must be ridden", amount(Dimension.LENGTH));
-            case "turns per km" -> about("Turns that must be braked for", amount(Dimension.NUMBER));
-            default -> about(StretchMeasure.find(key).about(), SchemaFragments.yesNo());
-        };
+    private static void ground(SchemaFragments.KeyBlock block) {
+        block.keys(GroundReader.KEY_FORMS)
+                .key("surface", about("OpenStreetMap surface", SchemaFragments.word(Surface.tags())))
+                .key("smoothness", about("OpenStreetMap smoothness", SchemaFragments.word(Smoothness.tags())))
+                .key("mtb:scale", about("OpenStreetMap mtb:scale, 0 to 6, with + or - where needed",
+                        SchemaFragments.anyOf(SchemaFragments.pattern("[0-6][+-]?"), SchemaFragments.whole(0, 6))));
+        for (FileKey<?> key : GroundReader.KEY_FORMS) {
+            if (key.form() == FileKey.Form.YES_NO) {
+                block.key(key.name(), about(StretchMeasure.find(key.name()).about(), SchemaFragments.yesNo()));
+            }
+        }
     }
 }

@@ -5,6 +5,8 @@ import static courseworthy.schema.SchemaFragments.amount;
 
 import courseworthy.event.Event;
 import courseworthy.event.EventReader;
+import courseworthy.event.ForecastReader;
+import courseworthy.event.PitReader;
 import courseworthy.event.StageRace;
 import courseworthy.event.StageReader;
 import courseworthy.event.Travel;
@@ -24,23 +26,16 @@ final class EventSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.KeyBlock()
-                .key("name", SchemaFragments.text())
-                .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
+        return new SchemaFragments.KeyBlock().keys(EventReader.KEY_FORMS)
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
                 .key("start", about("Local time of the start, HH:MM", SchemaFragments.pattern("[0-9]{2}:[0-9]{2}")))
                 .key("utc offset", about("Local time's offset from UTC, +HH:MM", SchemaFragments.pattern("[+-][0-9]{2}:[0-9]{2}")))
                 .key("zone", about("The zone of local time by its IANA name; summer time follows from the date",
                         SchemaFragments.pattern("[A-Za-z_]+(/[A-Za-z0-9_+-]+)+")))
-                .key("laps", SchemaFragments.whole(1, 100))
-                .key("aim", about("What the rider wants", SchemaFragments.word(Event.AIMS)))
-                .key("time limit", about("Time allowed for the whole ride", amount(Dimension.TIME)))
                 .key("cut-offs", about("Latest times on the way", SchemaFragments.listOf(cutoff())))
-                .key("group share", about("Share of the distance in a group", amount(Dimension.SHARE)))
                 .key("forecast", forecast())
                 .key("support", about("Support points in order, or none", SchemaFragments.anyOf(SchemaFragments.of("const", "none"), SchemaFragments.listOf(support()))))
                 .key("rules", about("The event's own rules on equipment", rules()))
-                .key("start height", about("Height of the start, where the course does not tell", amount(Dimension.LENGTH)))
                 .key("pumped at", about("Where the tyres are pumped, if not at the start", pumped()))
                 .key("time to change", about("How long a change takes, where it is known", changes()))
                 .key("pits", about("Places on each lap where things of one's own may wait", SchemaFragments.listOf(pit())))
@@ -72,12 +67,8 @@ final class EventSchema {
     }
 
     private static Map<String, Object> pit() {
-        return new SchemaFragments.KeyBlock()
+        return new SchemaFragments.KeyBlock().keys(PitReader.KEY_FORMS)
                 .key("at", about("Distance from the start of the lap", amount(Dimension.LENGTH)))
-                .key("helper", about("Whether somebody of one's own stands there and hands up", SchemaFragments.yesNo()))
-                .key("bottles", about("Whether bottles may be taken there", SchemaFragments.yesNo()))
-                .key("wheels", about("Whether wheels may wait there", SchemaFragments.yesNo()))
-                .key("bike", about("Whether a second bike may wait there", SchemaFragments.yesNo()))
                 .required("at")
                 .shape();
     }
@@ -115,27 +106,16 @@ final class EventSchema {
     }
 
     private static SchemaFragments.KeyBlock weather() {
-        return new SchemaFragments.KeyBlock()
-                .key("low", about("Lowest temperature of the day, at the height of the start", amount(Dimension.TEMPERATURE)))
-                .key("high", about("Highest temperature of the day, at the height of the start", amount(Dimension.TEMPERATURE)))
-                .key("going", SchemaFragments.word(Event.Forecast.GOINGS))
-                .key("wind", about("Mean wind", amount(Dimension.SPEED)))
+        return new SchemaFragments.KeyBlock().keys(ForecastReader.KEY_FORMS)
                 .key("wind from", about("Where it comes from", direction()))
-                .key("humidity", about("Mean relative humidity of the ride", amount(Dimension.SHARE)))
-                .key("air pressure", about("At sea level, as weather services give it", amount(Dimension.PRESSURE)))
                 .key("hours", about("The forecast hour by hour, or the name of a CSV file with these columns",
                         SchemaFragments.anyOf(SchemaFragments.text(), SchemaFragments.listOf(hour()))));
     }
 
     private static Map<String, Object> hour() {
-        return new SchemaFragments.KeyBlock()
+        return new SchemaFragments.KeyBlock().keys(ForecastReader.HOUR_FORMS)
                 .key("hour", about("Local time, HH:MM or YYYY-MM-DDTHH:MM", SchemaFragments.pattern("([0-9]{4}-[0-9]{2}-[0-9]{2}[T ])?[0-9]{2}:[0-9]{2}")))
-                .key("temperature", about("At the height of the start", amount(Dimension.TEMPERATURE)))
-                .key("wind", about("Mean wind until the next hour", amount(Dimension.SPEED)))
-                .key("gust", about("Strongest gust until the next hour", amount(Dimension.SPEED)))
                 .key("from", about("Where the wind comes from", direction()))
-                .key("rain", about("Rain in an hour", amount(Dimension.LENGTH)))
-                .key("humidity", about("Relative humidity", amount(Dimension.SHARE)))
                 .required("hour")
                 .shape();
     }
@@ -154,14 +134,8 @@ final class EventSchema {
     }
 
     private static Map<String, Object> rules() {
-        return new SchemaFragments.KeyBlock()
-                .key("aero extensions", SchemaFragments.word(EventReader.ALLOWED))
+        return new SchemaFragments.KeyBlock().keys(EventReader.RULES_FORMS)
                 .key("tyre width", about("at most, and a width", SchemaFragments.pattern("at most " + Amount.pattern(Dimension.LENGTH))))
-                .key("longest development", about("The highest gear allowed: how far a turn of the cranks takes the bike", amount(Dimension.LENGTH)))
-                .key("longest development to age", about("The highest age it holds for, as reached in the year of the event", SchemaFragments.whole(8, 99)))
-                .key("lights", SchemaFragments.word(EventReader.REQUIRED))
-                .key("mudguards", SchemaFragments.word(EventReader.REQUIRED))
-                .key("outside help", SchemaFragments.word(EventReader.ALLOWED))
                 .key("kit", about("Required kit", SchemaFragments.oneOrMore(SchemaFragments.text())))
                 .key("edition", about("Date or year of the rules", SchemaFragments.text()))
                 .shape();

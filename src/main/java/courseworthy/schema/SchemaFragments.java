@@ -1,11 +1,13 @@
 package courseworthy.schema;
 
+import courseworthy.text.FileKey;
 import courseworthy.units.Amount;
 import courseworthy.units.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Pieces of schema. Editors read YAML by its own rules, so what may look like a number or a truth to them is allowed as one:
@@ -103,6 +105,19 @@ final class SchemaFragments {
         return anyOf(anyOf(pattern(or + "[^,]*"), of("type", List.of("number", "boolean"))), list);
     }
 
+    /** What is written under a key; null where the reader does not declare it. */
+    private static Map<String, Object> shape(FileKey<?> key) {
+        return switch (key.form()) {
+            case AMOUNT -> amount(key.dimension());
+            case WHOLE -> whole(key.least(), key.most());
+            case YES_NO -> yesNo();
+            case WORD -> word(key.words());
+            case LINE -> text();
+            case NAMES -> names("");
+            case OTHER -> null;
+        };
+    }
+
     static Map<String, Object> reference(String name) {
         return of("$ref", "#/$defs/" + name);
     }
@@ -112,6 +127,15 @@ final class SchemaFragments {
         private final Map<String, Object> properties = new LinkedHashMap<>();
         private final Map<String, Object> more = new LinkedHashMap<>();
         private List<String> required = List.of();
+
+        /** The keys of a reader, in its order. Those of a form of their own wait for {@link #key}. */
+        KeyBlock keys(List<FileKey<?>> declared) {
+            for (FileKey<?> key : declared) {
+                Map<String, Object> shape = SchemaFragments.shape(key);
+                properties.put(key.name(), key.about().isEmpty() ? shape : about(key.about(), shape));
+            }
+            return this;
+        }
 
         KeyBlock key(String name, Map<String, Object> shape) {
             properties.put(name, shape);
@@ -130,6 +154,7 @@ final class SchemaFragments {
         }
 
         Map<String, Object> shape() {
+            properties.forEach((name, shape) -> Objects.requireNonNull(shape, () -> "no shape of the key " + name));
             Map<String, Object> out = of("type", "object", "properties", properties, "additionalProperties", false);
             if (!required.isEmpty()) {
                 out.put("required", required);

@@ -17,7 +17,8 @@ import java.util.Set;
  */
 public final class FieldReader {
 
-    private static final int LONGEST_NAME = 200;
+    /** The longest name, in characters. */
+    public static final int LONGEST_NAME = 200;
 
     private final String file;
     private final Node.Mapping block;

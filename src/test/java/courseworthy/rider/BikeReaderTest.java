@@ -116,8 +116,8 @@ class BikeReaderTest {
                 "b.yaml:13: lights: found \"6 kg\", expected a time with its unit, such as 6:30 h, 4 h, 45 min or 40 s",
                 "b.yaml:14: most rotor: found \"18 mm\", expected a diameter from 120 mm to 250 mm",
                 "b.yaml:15: power meter: found \"left\", expected yes or no",
-                "b.yaml:16: colour: found an unknown key, expected one of: kind, use category, ledge limit, mass, rim inner width, hookless, "
-                        + "marked tyre pressure, marked rim pressure, tyre clearance, tubeless, mass limit, most fork travel, lights, most rotor, power meter, "
+                "b.yaml:16: colour: found an unknown key, expected one of: kind, mass, rim inner width, hookless, "
+                        + "marked tyre pressure, marked rim pressure, tyre clearance, tubeless, use category, ledge limit, mass limit, most fork travel, lights, most rotor, power meter, "
                         + "rebound clicks, compression clicks, shock rebound clicks, shock compression clicks, shock stroke");
     }
 

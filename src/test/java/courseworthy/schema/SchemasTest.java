@@ -1,6 +1,7 @@
 package courseworthy.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -27,6 +28,8 @@ import courseworthy.call.FirmnessTable;
 import courseworthy.sheet.CaseReader;
 import courseworthy.sheet.RulesFolder;
 import courseworthy.sheet.SheetReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.workshop.RideLogReader;
 import courseworthy.workshop.WorkshopReader;
 import java.io.IOException;
@@ -386,6 +389,14 @@ class SchemasTest {
 
     private static String description(String kind, String pointer) {
         return JSON.valueToTree(Schemas.of(kind)).at(pointer + "/description").asText();
+    }
+
+    /** Or a key would be taken by its reader and refused by editors. */
+    @Test
+    void aKeyOfAFormOfItsOwnNeedsAShape() {
+        List<FileKey<?>> keys = new FileKeys().others("power").all();
+        assertThatThrownBy(() -> new SchemaFragments.KeyBlock().keys(keys).shape()).hasMessage("no shape of the key power");
+        assertThat(new SchemaFragments.KeyBlock().keys(keys).key("power", SchemaFragments.text()).shape()).containsKey("properties");
     }
 
     /** The reader lists what it takes when it meets a key it does not know. */
