@@ -26,10 +26,11 @@ import java.util.Set;
  * @param group      the topics that it is shown among
  * @param work       what kind of work a change on it means
  * @param concerns   what hangs on it besides speed
+ * @param isLimit    whether its value is a limit to keep to, such as a least thickness, and not what is fitted or set
  * @param notch      by how many ticks a value is another one to a rider or mechanic: one part a size from another, one setting from another that is felt (practice); 1 for options
  */
 public record Topic(String name, String about, Kind kind, Resolution resolution, long step, long least, long most,
-        List<String> options, long standard, int layer, Safe safe, List<Applies> applies, TopicGroup group, Work work, Set<Concern> concerns, long notch) {
+        List<String> options, long standard, int layer, Safe safe, List<Applies> applies, TopicGroup group, Work work, Set<Concern> concerns, boolean isLimit, long notch) {
 
     /** Quantities and ordered options can be bounded; options can be avoided or ruled out. */
     public enum Kind { QUANTITY, ORDERED, OPTIONS }
@@ -56,8 +57,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
 
     /** What comes before a value that is a limit to keep, {@code at least }; empty where the value itself is recommended. */
     public String limit() {
-        boolean limit = equals(Topics.LARGEST_STEP) || equals(Topics.BATTERY_RESERVE) || equals(Topics.SEALANT_AGE) || equals(Topics.PAD_THICKNESS);
-        return !limit ? "" : safe == Safe.UP ? "at least " : "at most ";
+        return !isLimit ? "" : safe == Safe.UP ? "at least " : "at most ";
     }
 
     /** Whether it is a damper's setting, which is counted open from fully closed. */
@@ -151,6 +151,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
         private TopicGroup group;
         private Work work;
         private Set<Concern> concerns = Set.of();
+        private boolean isLimit;
         private long notch;
 
         private Builder(String name, Kind kind, Resolution resolution, List<String> options) {
@@ -216,6 +217,12 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
             return this;
         }
 
+        /** Its value is a limit to keep to, on its safe side. */
+        public Builder limit() {
+            isLimit = true;
+            return this;
+        }
+
         /** By how many ticks a value is another one to a rider or mechanic, where that is not the rounding step. */
         public Builder notch(long ticks) {
             notch = ticks;
@@ -230,7 +237,7 @@ public record Topic(String name, String about, Kind kind, Resolution resolution,
 
         public Topic build() {
             return new Topic(name, about, kind, resolution, step, least, most, options, standard, layer, safe, List.copyOf(applies), group,
-                    work, concerns, notch == 0 ? step : notch);
+                    work, concerns, isLimit, notch == 0 ? step : notch);
         }
 
         private long ticks(String number) {

@@ -118,7 +118,7 @@ public final class Topics {
             .layer(4).safe(Safe.UP).group(TopicGroup.GEARING).work(Work.GEARS).notch(120)
             .about("The hardest gear: chainring over smallest sprocket"));
     public static final Topic LARGEST_STEP = add(quantity("largest step", Unit.PERCENT, "1").range("6", "40").standard("18")
-            .layer(5).safe(Safe.DOWN).group(TopicGroup.GEARING).work(Work.GEARS).notch(3)
+            .layer(5).safe(Safe.DOWN).limit().group(TopicGroup.GEARING).work(Work.GEARS).notch(3)
             .about("Largest step between neighbouring gears that the cassette may have"));
     public static final Topic BAR_WIDTH = add(quantity("bar width", Unit.MM, "1").range("360", "820").standard("440").step(10)
             .layer(5).group(TopicGroup.COCKPIT).work(Work.COCKPIT).notch(15)
@@ -157,7 +157,7 @@ public final class Topics {
             .layer(7).safe(Safe.UP).where(LIGHTS, "to see by", "to see by with a backup").group(TopicGroup.ELECTRONICS).work(Work.LIGHTS).notch(2)
             .about("Run time the main light must have at the mode used"));
     public static final Topic BATTERY_RESERVE = add(quantity("battery reserve", Unit.PERCENT, "1").range("0", "150").standard("30").step(5)
-            .layer(6).safe(Safe.UP).group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS).notch(10)
+            .layer(6).safe(Safe.UP).limit().group(TopicGroup.ELECTRONICS).work(Work.ELECTRONICS).notch(10)
             .about("Battery time to spare over the slow estimate, for the navigation device and for electronic shifting"));
     public static final Topic FRONT_ROTOR = add(quantity("front rotor", Unit.MM, "1").range("140", "220").standard("160").step(20)
             .layer(3).safe(Safe.UP).group(TopicGroup.BRAKES).work(Work.BRAKES).notch(20).concerns(Concern.SAFETY)
@@ -178,10 +178,10 @@ public final class Topics {
             .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)
             .about("The cassette"));
     public static final Topic SEALANT_AGE = add(quantity("sealant age", Unit.DAYS, "1").range("1", "180").standard("90")
-            .layer(6).safe(Safe.DOWN).where(REAR_SEALANT, "tubeless").group(TopicGroup.UPKEEP).work(Work.UPKEEP).notch(7)
+            .layer(6).safe(Safe.DOWN).limit().where(REAR_SEALANT, "tubeless").group(TopicGroup.UPKEEP).work(Work.UPKEEP).notch(7)
             .about("Most days since sealant was last topped up"));
     public static final Topic PAD_THICKNESS = add(quantity("pad thickness", Unit.MM, "0.1").range("0.5", "4.0").standard("1.0")
-            .layer(6).safe(Safe.UP).group(TopicGroup.UPKEEP).work(Work.BRAKES).notch(2)
+            .layer(6).safe(Safe.UP).limit().group(TopicGroup.UPKEEP).work(Work.BRAKES).notch(2)
             .about("Least friction material left on each pad at the start; the manufacturer's wear mark takes precedence"));
     public static final Topic CABLES_OR_BATTERIES = add(options("cables or batteries", "check", "renew or charge").standard("check")
             .layer(6).group(TopicGroup.UPKEEP).work(Work.UPKEEP)

@@ -131,11 +131,11 @@ class SettlerProperties {
         Arbitrary<Safe> safe = Arbitraries.of(Safe.class);
         Arbitrary<Topic> quantities = Combinators.combine(safe, Arbitraries.of(1, 3), Arbitraries.integers().between(0, MOST))
                 .as((side, step, standard) -> new Topic("width", "", Kind.QUANTITY, Resolution.of(Unit.MM, "1"), step, 0, MOST,
-                        List.of(), standard, 1, side, List.of(), TopicGroup.BIKE, Work.BIKE, Set.of(), 1));
+                        List.of(), standard, 1, side, List.of(), TopicGroup.BIKE, Work.BIKE, Set.of(), false, 1));
         Arbitrary<Topic> ordered = Combinators.combine(safe, Arbitraries.integers().between(0, 4))
-                .as((side, standard) -> new Topic("casing", "", Kind.ORDERED, null, 1, 0, 4, OPTIONS, standard, 1, side, List.of(), TopicGroup.BIKE, Work.BIKE, Set.of(), 1));
+                .as((side, standard) -> new Topic("casing", "", Kind.ORDERED, null, 1, 0, 4, OPTIONS, standard, 1, side, List.of(), TopicGroup.BIKE, Work.BIKE, Set.of(), false, 1));
         Arbitrary<Topic> options = Arbitraries.integers().between(0, 4)
-                .map(standard -> new Topic("bike", "", Kind.OPTIONS, null, 1, 0, 4, OPTIONS, standard, 1, Safe.NONE, List.of(), TopicGroup.BIKE, Work.BIKE, Set.of(), 1));
+                .map(standard -> new Topic("bike", "", Kind.OPTIONS, null, 1, 0, 4, OPTIONS, standard, 1, Safe.NONE, List.of(), TopicGroup.BIKE, Work.BIKE, Set.of(), false, 1));
         return Arbitraries.oneOf(quantities, ordered, options);
     }
 
