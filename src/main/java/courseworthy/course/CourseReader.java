@@ -3,6 +3,7 @@ package courseworthy.course;
 import courseworthy.course.terrain.ElevationFolder;
 import courseworthy.course.terrain.ElevationTiles;
 import courseworthy.problem.Faults;
+import courseworthy.text.FileKey;
 import courseworthy.text.RelativeFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,7 +23,9 @@ public final class CourseReader {
     public static final List<String> PROFILE_KEYS =
             List.of("name", "summary", "track", "attribution", "start height", "latitude", "longitude", "stretches");
     /** The keys of a stretch; those of the ground follow ({@link GroundReader#KEYS}). */
-    public static final List<String> STRETCH_KEYS = List.of("length", "to", "ascent", "descent", "steepest", "on foot", "ferry");
+    public static final List<String> STRETCH_KEYS = ProfileReader.STRETCH_KEYS;
+    /** The same with the forms of their values. */
+    public static final List<FileKey<?>> STRETCH_FORMS = ProfileReader.STRETCH_FORMS;
 
     /** Most stretches of a profile. */
     public static final int MOST_STRETCHES = 5000;

@@ -2,6 +2,8 @@ package courseworthy.course;
 
 import courseworthy.problem.Faults;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
@@ -17,7 +19,6 @@ public final class ProfileReader {
     private static final double SHORTEST_FERRY = 60;
     private static final double LONGEST_FERRY = 86_400;
     private static final String STRETCHES = "a list of stretches, each with a length";
-    private static final String LENGTH = "a length from 1 m to 2000 km";
     private static final String HEIGHT = "a height from 0 m to 9000 m";
     private static final double SHORTEST_STRETCH = 1;
     private static final double LONGEST_STRETCH = 2_000_000;
@@ -29,6 +30,22 @@ public final class ProfileReader {
     private static final double LONG_ENOUGH = 50;
     /** Of a ford, m: no more of them fit into a stretch (judgement). */
     private static final double SHORTEST_FORD = 2;
+
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<Double> LENGTH =
+            DECLARED.amount("length", "How long it is", Dimension.LENGTH, SHORTEST_STRETCH, LONGEST_STRETCH, "a length from 1 m to 2000 km");
+    private static final FileKey<Double> ASCENT = DECLARED.others("to").amount("ascent", "Climbed on it", Dimension.LENGTH, 0, MOST_HEIGHT, HEIGHT);
+    private static final FileKey<Double> DESCENT = DECLARED.amount("descent", "Descended on it", Dimension.LENGTH, 0, MOST_HEIGHT, HEIGHT);
+    private static final FileKey<Double> STEEPEST_GRADIENT =
+            DECLARED.amount("steepest", "Its steepest gradient", Dimension.SHARE, 0, 1, "a gradient from 0 % to 100 %");
+    private static final FileKey<Boolean> ON_FOOT = DECLARED.yesNo("on foot", "Whether the bike is pushed or carried");
+    private static final FileKey<Double> FERRY = DECLARED.amount("ferry", "How long a ferry takes, without waiting", Dimension.TIME, SHORTEST_FERRY, LONGEST_FERRY,
+            "a time from 1 min to 24 h");
+
+    /** The keys of a stretch besides those of its ground, with the forms of their values. */
+    static final List<FileKey<?>> STRETCH_FORMS = DECLARED.all();
+    /** Their names. */
+    static final List<String> STRETCH_KEYS = DECLARED.names();
 
     private final String shown;
     private final Faults faults;
@@ -124,15 +141,14 @@ public final class ProfileReader {
 
     private Stretch stretch(FieldReader fields) {
         double length = length(fields);
-        Double ascent = metres(fields, "ascent");
-        Double descent = metres(fields, "descent");
-        Amount steepest = fields.amount("steepest", Dimension.SHARE, 0, 1, "a gradient from 0 % to 100 %");
+        Double ascent = ASCENT.read(fields);
+        Double descent = DESCENT.read(fields);
+        Double gradient = STEEPEST_GRADIENT.read(fields);
         Passage passage = passage(fields);
         Ground ground = GroundReader.read(fields);
         GroundOrigin origin = GroundOriginReader.origin(fields);
         List<Ground> alternatives = GroundOriginReader.alternatives(fields, ground, origin);
         fields.done();
-        Double gradient = steepest == null ? null : Double.valueOf(steepest.inBase());
         plausible(fields, length, ascent, descent, gradient);
         fits(fields, length, ground);
         return new Stretch(length, ascent, descent, gradient, ground, alternatives, origin, fields.line()).passed(passage);
@@ -140,17 +156,12 @@ public final class ProfileReader {
 
     /** How the stretch is passed; null where neither key is written. */
     private static Passage passage(FieldReader fields) {
-        Boolean onFoot = fields.yesNo("on foot");
-        Amount ferry = fields.amount("ferry", Dimension.TIME, SHORTEST_FERRY, LONGEST_FERRY, "a time from 1 min to 24 h");
+        Boolean onFoot = ON_FOOT.read(fields);
+        Double ferry = FERRY.read(fields);
         if (ferry != null && Boolean.TRUE.equals(onFoot)) {
             fields.fault("ferry", "a ferry on a stretch that is passed on foot", "one of them", "Write the ferry as a stretch of its own.");
         }
-        return ferry != null ? Passage.ferry(ferry.inBase()) : onFoot == null ? null : onFoot ? Passage.ON_FOOT : Passage.RIDDEN;
-    }
-
-    private static Double metres(FieldReader fields, String key) {
-        Amount amount = fields.amount(key, Dimension.LENGTH, 0, MOST_HEIGHT, HEIGHT);
-        return amount == null ? null : Double.valueOf(amount.inBase());
+        return ferry != null ? Passage.ferry(ferry) : onFoot == null ? null : onFoot ? Passage.ON_FOOT : Passage.RIDDEN;
     }
 
     /** From {@code length}, or from where the stretch before ends to {@code to}; NaN where neither can be told. */
@@ -170,8 +181,8 @@ public final class ProfileReader {
     }
 
     private double written(FieldReader fields) {
-        Amount length = fields.amount("length", Dimension.LENGTH, SHORTEST_STRETCH, LONGEST_STRETCH, LENGTH);
-        return length == null ? Double.NaN : length.inBase();
+        Double length = LENGTH.read(fields);
+        return length == null ? Double.NaN : length;
     }
 
     private double untilEnd(FieldReader fields) {

@@ -3,6 +3,7 @@ package courseworthy.schema;
 import static courseworthy.schema.SchemaFragments.about;
 import static courseworthy.schema.SchemaFragments.amount;
 
+import courseworthy.course.CourseReader;
 import courseworthy.course.GroundReader;
 import courseworthy.course.Smoothness;
 import courseworthy.course.Surface;
@@ -36,14 +37,8 @@ final class CourseSchema {
     }
 
     private static Map<String, Object> stretch() {
-        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock()
-                .key("length", about("How long it is", amount(Dimension.LENGTH)))
-                .key("to", about("Or where it ends, from the start", amount(Dimension.LENGTH)))
-                .key("ascent", about("Climbed on it", amount(Dimension.LENGTH)))
-                .key("descent", about("Descended on it", amount(Dimension.LENGTH)))
-                .key("steepest", about("Its steepest gradient", amount(Dimension.SHARE)))
-                .key("on foot", about("Whether the bike is pushed or carried", SchemaFragments.yesNo()))
-                .key("ferry", about("How long a ferry takes, without waiting", amount(Dimension.TIME)));
+        SchemaFragments.KeyBlock block = new SchemaFragments.KeyBlock().keys(CourseReader.STRETCH_FORMS)
+                .key("to", about("Or where it ends, from the start", amount(Dimension.LENGTH)));
         ground(block);
         block.key("way", about("Name or number of the mapped way", SchemaFragments.text()))
                 .key("mapped", about("What was taken from the map when it was imported", SchemaFragments.text()))
