@@ -142,6 +142,9 @@ final class WorkOrder {
         if (has != null) {
             now.put(has, null);
         }
+        if (wants != null) {
+            bare(root, wants);
+        }
         List<Part> with = wants == null ? List.of() : stays(wants);
         if (wants != null) {
             now.putAs(wants, then);
@@ -169,6 +172,17 @@ final class WorkOrder {
         }
         out.forEach(each -> now.put(each, root));
         return out;
+    }
+
+    /** Takes off a stem that goes on what it still has of its own, a bar, where the bike's is on it now: that is swapped after it. */
+    private void bare(Part root, Part wants) {
+        Map<MountingPlace, Part> stands = now.places(root);
+        for (Part each : now.carried(wants)) {
+            MountingPlace place = now.on(each) == wants ? now.place(each) : null;
+            if (place != null && movesUnasked(place) && root.kind() == PartKind.BIKE && stands.get(place) != null && stands.get(place) != each) {
+                now.put(each, null);
+            }
+        }
     }
 
     /** What a swap uses up, and what a hose that it opens does. */

@@ -85,7 +85,7 @@ final class SwapItems {
     }
 
     private static ChecklistItem worn(WearNote note) {
-        return new ChecklistItem(note.part() + ": " + note.action(), "Done, and ridden in where it is new", "It is worn, old or due: " + note.state() + ".", true, PART, "", null);
+        return new ChecklistItem(note.part() + ": " + note.action(), "Done, and ridden in if it is new", Character.toUpperCase(note.state().charAt(0)) + note.state().substring(1) + ".", true, PART, "", null);
     }
 
     private static ChecklistItem item(Swap swap) {

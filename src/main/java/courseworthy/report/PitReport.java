@@ -78,7 +78,8 @@ final class PitReport {
 
     /** What waits in a pit and who hands it up. */
     private static String waits(PitStop stop, PitPlan plan) {
-        StringBuilder out = new StringBuilder(kilometres(stop.pit().at())).append(" into each lap, ")
+        String at = kilometres(stop.pit().at());
+        StringBuilder out = new StringBuilder(at.equals(kilometres(0)) ? "At the start of each lap, " : at + " into each lap, ")
                 .append(stop.pit().helper() ? "your helper hands up: " : "nobody hands up: ").append(bottles(stop));
         if (stop.pit().wheels()) {
             out.append("; front and rear wheel ready to ride (").append(plan.wheels().front()).append(" front, ")

@@ -28,6 +28,7 @@ class WorkOrderTest {
               - {name: old stem, kind: stem, on: old fork, mass: 120 g}
               - {name: new stem, kind: stem, mass: 135 g}
               - {name: bar, kind: bar, on: old stem, mass: 300 g}
+              - {name: wide bar, kind: bar, mass: 350 g}
               - {name: lever, kind: lockout remote, on: bar, mass: 40 g}
               - {name: old crank, kind: crank, on: bike, mass: 600 g}
               - {name: new crank, kind: crank, mass: 500 g}
@@ -92,6 +93,14 @@ class WorkOrderTest {
         put(MountingPlace.STEM, "new stem");
         assertThat(back()).containsExactly("Move race across from new fork: -10", "Fit old fork, with its race, in place of new fork: 410",
                 "Fit old stem in place of new stem: -15");
+    }
+
+    /** A stem that goes back on has no second bar in it: the bar is swapped after it, at its own weight. */
+    @Test
+    void aStemGoesBackWithoutASecondBar() {
+        put(MountingPlace.STEM, "new stem");
+        put(MountingPlace.BAR, "wide bar");
+        assertThat(back()).containsExactly("Fit old stem in place of new stem: -15", "Fit bar in place of wide bar: -90", "Move lever across from wide bar: 40");
     }
 
     /** A race is pressed off a fork that is out, and a ring unbolted from a crank that is off. */

@@ -84,7 +84,7 @@ class SwapItemsTest {
         List<PendingItem> items = SwapItems.of(build(List.of(), List.of(),
                 List.of(new WearNote("long chain", "worn to its limit", "change it"), new WearNote("front pads", "less than 1.0 mm left", "change them")), null));
         assertThat(items).extracting(each -> each.item().what()).containsExactly("long chain: change it", "front pads: change them");
-        assertThat(items).extracting(each -> each.item().because()).containsExactly("It is worn, old or due: worn to its limit.", "It is worn, old or due: less than 1.0 mm left.");
+        assertThat(items).extracting(each -> each.item().because()).containsExactly("Worn to its limit.", "Less than 1.0 mm left.");
         assertThat(items).extracting(each -> each.item().critical()).containsOnly(true);
         assertThat(items).extracting(PendingItem::due).containsOnly(Deadline.WEEK_BEFORE);
     }
