@@ -69,4 +69,21 @@ class WordingTest {
         }
         assertThat(found).isEmpty();
     }
+
+    /** Files to begin with and examples are read by riders, their comments too; people copy how they are written. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\\bWho [a-z]+\\b|\\b[Ww]hoever\\b", "\\b(told|tells)\\b", "\\breturns? (nothing|more|less|\\d)|grams return", "\\bgoes before\\b", "\\bnot written\\b",
+        "\\bit speaks\\b", "\\bmended\\b|\\banew\\b", "\\bone does not\\b"})
+    void noFileToCopyIsSaidSo(String phrase) throws IOException {
+        Pattern pattern = Pattern.compile(phrase);
+        List<String> found = new ArrayList<>();
+        for (String folder : List.of("src/main/resources/courseworthy/new", "docs/examples", "course-profiles")) {
+            try (Stream<Path> all = Files.walk(Path.of(folder))) {
+                for (Path file : all.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
+                    Files.readAllLines(file).stream().filter(line -> pattern.matcher(line).find()).forEach(line -> found.add(file + ": " + line));
+                }
+            }
+        }
+        assertThat(found).isEmpty();
+    }
 }

@@ -246,10 +246,10 @@ final class BuildReport {
             names.add(part.name());
         }
         String result = switch (finding.fit().result()) {
-            case FITS -> "";
-            case UNKNOWN -> ", not known";
-            case FLAGGED, DOES_NOT_FIT -> ", " + finding.fit().result().words();
+            case FITS -> ": ";
+            case UNKNOWN -> ": not known; ";
+            case FLAGGED, DOES_NOT_FIT -> ", " + finding.fit().result().words() + ": ";
         };
-        return Phrases.list(names) + result + ": " + finding.fit().words() + ". " + finding.origin().because();
+        return Phrases.list(names) + result + finding.fit().words() + ". " + finding.origin().because();
     }
 }

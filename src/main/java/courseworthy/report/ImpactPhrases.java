@@ -187,7 +187,7 @@ public final class ImpactPhrases {
     /** {@code Ann on stony, from 1.80 bar to 1.65 bar}. */
     public static String example(DecisionChange turned) {
         boolean same = turned.change() == Impact.ChangeLevel.FIRMNESS;
-        return named(turned.ride()) + ", " + (same ? turned.is().phrase() + ", " + turned.wasFirm() + " and now "
+        return named(turned.ride()) + ", " + (same ? turned.is().phrase() + ", " + turned.wasFirm() + " before, now "
                 + turned.isFirm() : turned.was().phrase() + " becomes " + turned.is().phrase());
     }
 
@@ -204,7 +204,7 @@ public final class ImpactPhrases {
         }
         if (cause.through() != null) {
             DecisionChange before = cause.through();
-            return "Follows from " + before.topic().name() + ", " + before.was().phrase() + " and now " + before.is().phrase() + ". " + why(before);
+            return "Follows from " + before.topic().name() + ", " + before.was().phrase() + " before, now " + before.is().phrase() + ". " + why(before);
         }
         return said(cause);
     }

@@ -110,7 +110,7 @@ class ExampleBuildTest {
         String list = text.substring(text.indexOf("CHECKLIST")).replaceAll("\\s+", " ");
         assertThat(list).contains("[ ] ! Fit flat bar 720", "[ ] ! Fit power pedals", "[ ] Fit bar light")
                 .containsSubsequence("[ ] ! Set stem, spacers and saddle to your position on hardtail",
-                        "[ ] ! borrowed pads rear: change them and bed the new ones in", "less than 1.5 mm left", "[ ] ! Test-ride this exact build");
+                        "[ ] ! borrowed pads rear: change them and bed the new ones in", "Less than 1.5 mm left", "[ ] ! Test-ride this exact build");
         Request gravel = Request.builder("flintmoor-100").event("docs/examples/events/flintmoor-100.yaml").rider(RACE.rider()).workshop(RACE.workshop()).build();
         assertThat(new ToolOutput().brief(gravel, Format.TEXT).replaceAll("\\s+", " ")).as("in short, where the tyres of the build want another pressure")
                 .contains("Build steel bike, see THE BUILD; its tyres: front 1.85 bar (27 psi), rear 2.20 bar (32 psi)");
