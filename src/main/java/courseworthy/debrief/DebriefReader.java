@@ -6,6 +6,8 @@ import courseworthy.problem.Fault;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
 import courseworthy.topic.Topic;
@@ -22,17 +24,12 @@ import java.util.Map;
 /** Reads a debrief, and with it the brief that it names, and says everything that is wrong with either at once. */
 public final class DebriefReader {
 
-    /** The keys of {@code weather}. */
-    public static final List<String> WEATHER_KEYS = List.of("going", "low", "high");
     /** The keys of a puncture. */
     public static final List<String> PUNCTURE_KEYS = List.of("wheel", "cause", "at", "repaired with");
     /** The keys of a piece that was walked. */
     public static final List<String> WALKED_KEYS = List.of("why", "at");
     /** The words for the going as it was. */
     public static final List<String> GOINGS = List.of("dry", "damp", "wet");
-    /** The keys of a debrief's file. */
-    public static final List<String> KEYS = keys();
-
     private static final String NONE = "none";
     private static final String BRIEF = "the brief as it was saved with --format json, beside this file or below it";
     private static final int LONGEST_NAME = 200;
@@ -41,6 +38,33 @@ public final class DebriefReader {
     /** From here, m, places are given in km. */
     private static final double KM = 1000;
     private static final String FAR = "a distance from 0 km to 2000 km";
+
+    private static final FileKeys WEATHER = new FileKeys();
+    private static final FileKey<String> GOING = WEATHER.word("going", "", GOINGS);
+    private static final FileKey<Double> LOW = WEATHER.amount("low", "The coldest", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
+    private static final FileKey<Double> HIGH = WEATHER.amount("high", "The hottest", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
+
+    /** The keys of {@code weather}, with the forms of their values. */
+    public static final List<FileKey<?>> WEATHER_FORMS = WEATHER.all();
+    /** Their names. */
+    public static final List<String> WEATHER_KEYS = WEATHER.names();
+
+    private static final FileKeys DECLARED = new FileKeys();
+    private static final FileKey<String> NAME = DECLARED.line("debrief", "Its name, such as the event's", LONGEST_NAME);
+    private static final FileKey<Double> HOURS =
+            DECLARED.others("brief").amount("hours", "From start to finish", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
+
+    static {
+        DECLARED.others("weather", "punctures", "rim strikes", "slid", "spun out at", "walked", "ran out of");
+        OutcomeTable.questions().forEach(question -> DECLARED.word(question, "", OutcomeTable.answers(question)));
+    }
+
+    private static final FileKey<String> NOTES = DECLARED.others("changed on the day", "would change").line("notes", "", LONGEST_NOTES);
+
+    /** The keys of a debrief's file, with the forms of their values. */
+    public static final List<FileKey<?>> KEY_FORMS = DECLARED.all();
+    /** Their names. */
+    public static final List<String> KEYS = DECLARED.names();
 
     private final Path path;
     private final String shown;
@@ -61,14 +85,6 @@ public final class DebriefReader {
     public record DebriefPair(Debrief debrief, SavedBrief given) {
     }
 
-    private static List<String> keys() {
-        List<String> out = new ArrayList<>(List.of("debrief", "brief", "hours", "weather", "punctures", "rim strikes", "slid", "spun out at", "walked",
-                "ran out of"));
-        out.addAll(OutcomeTable.questions());
-        out.addAll(List.of("changed on the day", "would change", "notes"));
-        return List.copyOf(out);
-    }
-
     /**
      * Reads a file.
      *
@@ -85,9 +101,9 @@ public final class DebriefReader {
 
     private DebriefPair pair() {
         fields.required("debrief", "its name, such as the event's");
-        String name = fields.line("debrief", LONGEST_NAME);
+        String name = NAME.read(fields);
         SavedBrief given = given();
-        Double hours = value(fields, "hours", Dimension.TIME, 600, 240 * HOUR, "a time from 10 min to 240 h");
+        Double hours = HOURS.read(fields);
         ReportedWeather weather = weather();
         flats();
         wheels("rim strikes");
@@ -102,9 +118,9 @@ public final class DebriefReader {
         ranOut();
         Map<Topic, Long> changed = topics("changed on the day", given);
         Map<Topic, Long> would = topics("would change", given);
-        String notes = fields.line("notes", LONGEST_NOTES);
+        String notes = NOTES.read(fields);
         fields.done();
-        return new DebriefPair(new Debrief(name == null ? "" : name, shown, hours, weather, day, outcomes, changed, would, repairs, notes == null ? "" : notes), given);
+        return new DebriefPair(new Debrief(name, shown, hours, weather, day, outcomes, changed, would, repairs, notes), given);
     }
 
     // The brief
@@ -147,9 +163,9 @@ public final class DebriefReader {
         if (block == null) {
             return ReportedWeather.UNKNOWN;
         }
-        String going = block.word("going", GOINGS);
-        Double low = value(block, "low", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
-        Double high = value(block, "high", Dimension.TEMPERATURE, -40, 55, "a temperature from -40 C to 55 C");
+        String going = GOING.read(block);
+        Double low = LOW.read(block);
+        Double high = HIGH.read(block);
         if (low != null && high != null && low > high) {
             block.fault("low", block.node("low").describe(), "no more than high", "");
         }

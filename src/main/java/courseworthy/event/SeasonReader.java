@@ -7,6 +7,8 @@ import courseworthy.event.SeasonFile.Starter;
 import courseworthy.problem.Faults;
 import courseworthy.problem.Spelling;
 import courseworthy.text.FieldReader;
+import courseworthy.text.FileKey;
+import courseworthy.text.FileKeys;
 import courseworthy.text.Node;
 import courseworthy.text.YamlReader;
 import courseworthy.units.Amount;
@@ -20,12 +22,6 @@ import java.util.Map;
 /** Reads a season's file and says everything that is wrong with it at once. */
 public final class SeasonReader {
 
-    /** The keys of a season's file. */
-    public static final List<String> KEYS = List.of("season", "currency", "a minute is worth", "time for work", "after each event", "riders", "events");
-    /** The keys of a rider of a season. */
-    public static final List<String> RIDER_KEYS = List.of("name", "rider", "workshop", "log", "sheets", "priority");
-    /** The keys of an event of a season. */
-    public static final List<String> EVENT_KEYS = List.of("event", "course", "ground", "map", "elevation", "date", Travel.KEY, "role", "starts");
     /** The keys of a start. */
     public static final List<String> START_KEYS = List.of("rider", "bike", "may change");
     /** What happens to the parts after each event. */
@@ -35,6 +31,31 @@ public final class SeasonReader {
     public static final int LAST = 100;
 
     private static final int LONGEST = 200;
+
+    private static final FileKeys SEASON = new FileKeys();
+    private static final FileKey<String> NAME = SEASON.line("season", "Its name", LONGEST);
+    private static final FileKey<String> CURRENCY = SEASON.line("currency", "In which prices are written", LONGEST);
+    private static final FileKey<String> AFTER = SEASON.others("a minute is worth", WorkHoursReader.KEY)
+            .word("after each event", "Whether parts stay where they are or go back", AFTERWARDS);
+    private static final FileKeys RIDER = new FileKeys();
+    private static final FileKey<Integer> PRIORITY = RIDER.others("name", "rider", "workshop", "log", "sheets")
+            .whole("priority", "Turn of the rider where parts or time are short: 1 before 2", 1, LAST);
+    private static final FileKeys EVENT = new FileKeys();
+    private static final FileKey<String> ROLE = EVENT.others("event", "course", "ground", "map", "elevation", "date", Travel.KEY)
+            .word("role", "What the bike is set up for", EventReader.ROLES);
+
+    /** The keys of a season's file, with the forms of their values. */
+    public static final List<FileKey<?>> KEY_FORMS = SEASON.others("riders", "events").all();
+    /** Their names. */
+    public static final List<String> KEYS = SEASON.names();
+    /** The keys of a rider of a season, with the forms of their values. */
+    public static final List<FileKey<?>> RIDER_FORMS = RIDER.all();
+    /** Their names. */
+    public static final List<String> RIDER_KEYS = RIDER.names();
+    /** The keys of an event of a season, with the forms of their values. */
+    public static final List<FileKey<?>> EVENT_FORMS = EVENT.others("starts").all();
+    /** Their names. */
+    public static final List<String> EVENT_KEYS = EVENT.names();
     private static final String INSIDE = "a path inside the season's folder";
 
     private final String shown;
@@ -52,17 +73,17 @@ public final class SeasonReader {
     }
 
     private SeasonFile season(FieldReader from) {
-        String name = from.line("season", LONGEST);
-        String currency = from.line("currency", LONGEST);
+        String name = NAME.read(from);
+        String currency = CURRENCY.read(from);
         Amount worth = from.sum("a minute is worth", 0.01, 1e6, "a bare number from 0.01 to 1000000");
         WorkHours work = WorkHoursReader.read(from);
-        String after = from.word("after each event", AFTERWARDS);
+        String after = AFTER.read(from);
         List<Starter> starters = starters(from);
         List<Entry> events = events(from, starters);
         notEmpty(from, "riders");
         notEmpty(from, "events");
         from.done();
-        return new SeasonFile(orEmpty(name), shown, orEmpty(currency), worth == null ? null : Double.valueOf(worth.inBase()),
+        return new SeasonFile(name, shown, currency, worth == null ? null : Double.valueOf(worth.inBase()),
                 work, "back".equals(after),
                 starters, events);
     }
@@ -71,10 +92,6 @@ public final class SeasonReader {
         if (from.node(key) instanceof Node.Sequence list && list.items().isEmpty()) {
             from.fault(key, "an empty list", "at least one", "");
         }
-    }
-
-    private static String orEmpty(String text) {
-        return text == null ? "" : text.strip();
     }
 
     private List<Starter> starters(FieldReader from) {
@@ -88,7 +105,7 @@ public final class SeasonReader {
             FileValue workshop = inside(each, "workshop");
             FileValue log = inside(each, "log");
             List<FileValue> sheets = files(each, "sheets");
-            Integer priority = each.whole("priority", 1, LAST);
+            Integer priority = PRIORITY.read(each);
             each.done();
             Starter starter = new Starter(name, rider, workshop, log, sheets, priority == null ? LAST + 1 : priority, each.line());
             if (name != null && out.putIfAbsent(name, starter) != null) {
@@ -127,7 +144,7 @@ public final class SeasonReader {
             if (travel != null) {
                 travel.check(each, date);
             }
-            String role = each.word("role", EventReader.ROLES);
+            String role = ROLE.read(each);
             List<Start> starts = starts(each, starters);
             each.done();
             out.add(new Entry(event, course, ground, map, elevation, date, travel, role, starts, each.line()));

@@ -20,33 +20,23 @@ final class DebriefSchema {
     }
 
     static Map<String, Object> of() {
-        SchemaFragments.KeyBlock out = new SchemaFragments.KeyBlock()
-                .key("debrief", about("Its name, such as the event's", SchemaFragments.text()))
+        return new SchemaFragments.KeyBlock().keys(DebriefReader.KEY_FORMS)
                 .key("brief", about("The brief as saved with --format json, beside this file or below it", SchemaFragments.of("type", "string")))
-                .key("hours", about("From start to finish", amount(Dimension.TIME)))
                 .key("weather", about("As it was", weather()))
                 .key("punctures", about("none, or a list", SchemaFragments.anyOf(NONE, SchemaFragments.oneOrMore(flat()))))
                 .key("rim strikes", about("none, or at which wheels", noneOr(OutcomeTable.WHEELS)))
                 .key("slid", about("none, or which wheels, where they should have held", noneOr(OutcomeTable.WHEELS)))
                 .key("spun out at", about("Where, from the start", SchemaFragments.oneOrMore(amount(Dimension.LENGTH))))
                 .key("walked", about("none, or a list", SchemaFragments.anyOf(NONE, SchemaFragments.oneOrMore(walked()))))
-                .key("ran out of", about("none, or of what", noneOr(OutcomeTable.runsOut())));
-        for (String question : OutcomeTable.questions()) {
-            out.key(question, SchemaFragments.word(OutcomeTable.answers(question)));
-        }
-        return out.key("changed on the day", about("What was ridden instead of the advice, by topic", SchemaFragments.anyOf(NONE, topics())))
+                .key("ran out of", about("none, or of what", noneOr(OutcomeTable.runsOut())))
+                .key("changed on the day", about("What was ridden instead of the advice, by topic", SchemaFragments.anyOf(NONE, topics())))
                 .key("would change", about("What the rider would ride the next time, by topic", SchemaFragments.anyOf(NONE, topics())))
-                .key("notes", SchemaFragments.text())
                 .required("debrief", "brief")
                 .file("Debrief");
     }
 
     private static Map<String, Object> weather() {
-        return new SchemaFragments.KeyBlock()
-                .key("going", SchemaFragments.word(DebriefReader.GOINGS))
-                .key("low", about("The coldest", amount(Dimension.TEMPERATURE)))
-                .key("high", about("The hottest", amount(Dimension.TEMPERATURE)))
-                .shape();
+        return new SchemaFragments.KeyBlock().keys(DebriefReader.WEATHER_FORMS).shape();
     }
 
     private static Map<String, Object> flat() {

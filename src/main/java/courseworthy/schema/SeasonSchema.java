@@ -3,7 +3,6 @@ package courseworthy.schema;
 import static courseworthy.schema.SchemaFragments.about;
 import static courseworthy.schema.SchemaFragments.amount;
 
-import courseworthy.event.EventReader;
 import courseworthy.event.SeasonReader;
 import courseworthy.event.Travel;
 import courseworthy.event.WorkHoursReader;
@@ -19,12 +18,9 @@ final class SeasonSchema {
     }
 
     static Map<String, Object> of() {
-        return new SchemaFragments.KeyBlock()
-                .key("season", about("Its name", SchemaFragments.text()))
-                .key("currency", about("In which prices are written", SchemaFragments.text()))
+        return new SchemaFragments.KeyBlock().keys(SeasonReader.KEY_FORMS)
                 .key("a minute is worth", about("What a minute at an event is worth, in that currency", amount(Dimension.NUMBER)))
                 .key(WorkHoursReader.KEY, WorkSchema.hours("Time for work on bikes on each evening"))
-                .key("after each event", about("Whether parts stay where they are or go back", SchemaFragments.word(SeasonReader.AFTERWARDS)))
                 .key("riders", atLeastOne(rider()))
                 .key("events", atLeastOne(event()))
                 .required("riders", "events")
@@ -38,19 +34,18 @@ final class SeasonSchema {
     }
 
     private static Map<String, Object> rider() {
-        return new SchemaFragments.KeyBlock()
+        return new SchemaFragments.KeyBlock().keys(SeasonReader.RIDER_FORMS)
                 .key("name", about("A name of its own", SchemaFragments.text()))
                 .key("rider", about("The rider's file", SchemaFragments.text()))
                 .key("workshop", about("The workshop's file; riders who name the same share it", SchemaFragments.text()))
                 .key("log", about("The log of that workshop, where the workshop's file names none", SchemaFragments.text()))
                 .key("sheets", about("Coaches' sheets, in order", SchemaFragments.listOf(SchemaFragments.text())))
-                .key("priority", about("Turn of the rider where parts or time are short: 1 before 2", SchemaFragments.whole(1, SeasonReader.LAST)))
                 .required("name", "workshop")
                 .shape();
     }
 
     private static Map<String, Object> event() {
-        return new SchemaFragments.KeyBlock()
+        return new SchemaFragments.KeyBlock().keys(SeasonReader.EVENT_FORMS)
                 .key("event", about("The event's file", SchemaFragments.text()))
                 .key("course", about("A file, or the name of a shipped course; left out where the event has stages and all are ridden", SchemaFragments.text()))
                 .key("ground", about("Ground where the course tells none", SchemaFragments.text()))
@@ -58,7 +53,6 @@ final class SeasonSchema {
                 .key("elevation", about("A folder of elevation tiles that heights are taken from", SchemaFragments.text()))
                 .key("date", about("The day, YYYY-MM-DD", SchemaFragments.pattern("[0-9]{4}-[0-9]{2}-[0-9]{2}")))
                 .key(Travel.KEY, WorkSchema.travel())
-                .key("role", about("What the bike is set up for", SchemaFragments.word(EventReader.ROLES)))
                 .key("starts", about("The riders who start; all of them where it is not given", SchemaFragments.listOf(start())))
                 .also("anyOf", List.of(SchemaFragments.of("required", List.of("course")), SchemaFragments.of("required", List.of("event"))))
                 .shape();
