@@ -18,28 +18,6 @@ final class SayingComparison {
     private SayingComparison() {
     }
 
-    static boolean sameSayings(Row a, Row b) {
-        return saysAll(a, b) && saysAll(b, a) && sameTask(a, b);
-    }
-
-    private static boolean saysAll(Row a, Row b) {
-        for (Saying saying : a.sayings()) {
-            if (!says(b, saying)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static boolean says(Row row, Saying saying) {
-        for (Saying one : row.sayings()) {
-            if (one.topic() == saying.topic() && one.verb() == saying.verb() && compared(one, saying) == 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Whether a row says no less than another, as strongly. */
     static boolean noLess(Row strong, Row weak) {
         if (weak.sayings().isEmpty() || strong.origin().force().compareTo(weak.origin().force()) > 0

@@ -36,11 +36,6 @@ public record StageRace(List<RaceStage> stages, Set<Work> mayChange, boolean sta
     public record RaceStage(String course, Event day, int line) {
     }
 
-    /** Whether what a kind of work changes may be otherwise on another day. */
-    public boolean mayDiffer(Work work) {
-        return DAILY.contains(work) || mayChange.contains(work);
-    }
-
     StageRace at(int stage) {
         return new StageRace(stages, mayChange, stated, stage);
     }

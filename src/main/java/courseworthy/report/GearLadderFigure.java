@@ -27,7 +27,7 @@ final class GearLadderFigure {
             speeds.add(new SpeedMark("fastest you pedal", Ranges.of(held.useful())));
         }
         speeds.add(new SpeedMark("spun out in " + held.drivetrain().hardest().teeth(), Ranges.of(held.topSpeed())));
-        GearLadder ladder = new GearLadder(Ranges.of(held.power()), held.gears().stream().map(GearLadderFigure::rung).toList(),
+        GearLadder ladder = new GearLadder(held.gears().stream().map(GearLadderFigure::rung).toList(),
                 held.steep().stream().map(GearLadderFigure::piece).toList(), speeds);
         return new Figure(RichText.of(title(held)), ladder, RichText.of(sentence(held)), data(held));
     }

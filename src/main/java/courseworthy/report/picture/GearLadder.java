@@ -6,12 +6,11 @@ import java.util.List;
  * The gradients that each gear holds on the power that is left late in the ride, from the lowest cadence of the rider to the highest, and
  * what the course asks for. Gradients are rise over length and may be below 0: the hardest gears are turned downhill alone.
  *
- * @param powerWatts power that is left late in the ride
  * @param rungs      the gears, the easiest first
  * @param steep      steep pieces of the course, the shortest first
  * @param speeds     the top end
  */
-public record GearLadder(ValueRange powerWatts, List<Rung> rungs, List<SteepMark> steep, List<SpeedMark> speeds) implements Picture {
+public record GearLadder(List<Rung> rungs, List<SteepMark> steep, List<SpeedMark> speeds) implements Picture {
 
     public GearLadder {
         rungs = List.copyOf(rungs);

@@ -60,7 +60,7 @@ class HostilePictureTest {
                 new PressureLine(List.of(new PressureLine.Wheel(one, 95_000, 105_000, 130_000, 120_000, 130_000, null, null),
                         new PressureLine.Wheel(other, 95_000, 105_000, 130_000, 120_000, 130_000, 110_000.0, 140_000.0))),
                 new BarChart(one, other, List.of(new Bar(one, 3, other), new Bar(other, 0, one))),
-                new GearLadder(ladder.powerWatts(), ladder.rungs(), List.of(new GearLadder.SteepMark(one, new ValueRange(0.1, 0.12, 0.14), 100, true, minute)),
+                new GearLadder(ladder.rungs(), List.of(new GearLadder.SteepMark(one, new ValueRange(0.1, 0.12, 0.14), 100, true, minute)),
                         List.of(new GearLadder.SpeedMark(other, new ValueRange(10, 12, 13)))),
                 new LongSection(section.lengthMetres(), 1, null, section.heights(), ground, section.gears(), section.passages(), section.climbs(), section.marks()));
     }

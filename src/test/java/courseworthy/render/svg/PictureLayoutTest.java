@@ -70,7 +70,7 @@ class PictureLayoutTest {
             rungs.add(new GearLadder.Rung("30x" + sprocket, 30, sprocket, held * sprocket / 52 - 0.02, held * sprocket / 52, 1, 2, 600));
         }
         GearLadder sample = SamplePictures.gearLadder(List.of(34));
-        GearLadder ladder = new GearLadder(sample.powerWatts(), rungs, sample.steep(), sample.speeds());
+        GearLadder ladder = new GearLadder(rungs, sample.steep(), sample.speeds());
         assertLaidOut(ladder);
         for (Element svg : drawn(ladder)) {
             assertThat(DrawnText.of(svg)).extracting(DrawnText::words).contains("52", "held by no gear");

@@ -156,7 +156,7 @@ final class SamplePictures {
             }
         }
         rungs.sort(java.util.Comparator.comparingDouble(each -> (double) each.ring() / each.sprocket()));
-        return new GearLadder(new ValueRange(190, 205, 220), rungs,
+        return new GearLadder(rungs,
                 List.of(new GearLadder.SteepMark("steepest 100 m", new ValueRange(0.21, 0.24, 0.26), 45000, false, new ValueRange(38, 42, 45)),
                         new GearLadder.SteepMark("steepest 500 m", new ValueRange(0.12, 0.129, 0.14), 44000, true, new ValueRange(48, 52, 55)),
                         new GearLadder.SteepMark("steepest 1 km", new ValueRange(0.09, 0.095, 0.1), 44000, true, new ValueRange(58, 62, 65)),
