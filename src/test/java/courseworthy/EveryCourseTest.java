@@ -61,6 +61,7 @@ class EveryCourseTest {
         String text = brief(request, Format.TEXT);
         JsonNode json = OutputSchema.tree(brief(request, Format.JSON));
         String markdown = brief(request, Format.MARKDOWN);
+        assertThat(TextSlips.in(markdown)).isEmpty();
         Map<String, List<String>> rows = rows(text);
         for (JsonNode decision : json.get("decisions")) {
             String topic = decision.get("topic").asText();

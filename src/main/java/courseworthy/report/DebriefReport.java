@@ -131,7 +131,7 @@ public final class DebriefReport {
         }
         SavedBrief.Time predicted = held.given().time();
         String end = held.inTime() ? ", in range" : held.debrief().hours() < predicted.fast() ? ", faster" : ", slower";
-        return was + "; predicted " + Figures.time(predicted.likely()) + " (" + Figures.time(new Range(predicted.fast(), predicted.likely(), predicted.slow())) + ")" + end;
+        return was + "; predicted " + Figures.time(new Range(predicted.fast(), predicted.likely(), predicted.slow())) + end;
     }
 
     private static String weather(DebriefResult held) {

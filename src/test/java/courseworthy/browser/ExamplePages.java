@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** The pages that commands make of the shipped examples, by a name for each. */
-final class ExamplePages {
+public final class ExamplePages {
 
     private static final String COURSE = "heather-ridge";
     private static final List<String> RIDE = List.of("--event", "docs/examples/events/heather-ridge.yaml", "--rider", "docs/examples/riders/ida-hardtail.yaml");
@@ -80,6 +81,11 @@ final class ExamplePages {
 
     static List<String> names() {
         return List.copyOf(LINES.keySet());
+    }
+
+    /** The commands by the names of their pages: words of the command line, without a format. */
+    public static Map<String, List<String>> commands() {
+        return Collections.unmodifiableMap(LINES);
     }
 
     /** What the same command writes for programs. */

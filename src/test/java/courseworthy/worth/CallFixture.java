@@ -4,6 +4,7 @@ import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
 import courseworthy.course.Course;
 import courseworthy.course.CourseReader;
+import courseworthy.demand.RideInput;
 import courseworthy.demand.Survey;
 import courseworthy.engine.DroolsRules;
 import courseworthy.engine.ShippedRules;
@@ -37,6 +38,15 @@ final class CallFixture {
         Rider who = rider.isEmpty() ? Rider.UNKNOWN : RiderReader.read(file(folder, "rider.yaml", rider), "rider.yaml", faults);
         faults.throwIfAny();
         return CallMaker.call(RULES, Survey.of(read, who, day, Survey.bike(who.bike(), Bike.UNKNOWN)));
+    }
+
+    /** The call for what is written, all of it but the kind of bike made for the bike that is called. */
+    static Call onTheBikeThatIsCalled(Path folder, String course, String rider, String event) {
+        Faults faults = new Faults();
+        Course read = CourseReader.read(file(folder, "course.yaml", course), "course.yaml", null, faults);
+        Rider who = RiderReader.read(file(folder, "rider.yaml", rider), "rider.yaml", faults);
+        faults.throwIfAny();
+        return CallMaker.call(RULES, new RideInput(read, who, day(folder, event), Survey.bike(who.bike(), Bike.UNKNOWN)));
     }
 
     static Event day(Path folder, String event) {

@@ -155,6 +155,52 @@ class RoadBookMakerTest {
         assertThat(onTheFerry).isEqualTo(720, within(0.02 * 720));
     }
 
+    private static final String SUPPORT = """
+            name: Supported
+            laps: 2
+            start: 09:00
+            support:
+              - {at: 5 km, water: yes}
+              - {at: 25 km, food: yes, bag: yes}
+            cut-offs:
+              - {at: 25 km, within: 3:00 h}
+              - {at: 12 km, within: 2:00 h}
+            """;
+
+    /** What is at one place is one mark; places of the second lap say so. */
+    @Test
+    void whatIsAtTheWaysideStandsInOrder() throws IOException {
+        assertThat(book(call(SUPPORT), null).marks()).containsExactly(new RoadBook.SupportMark(5000, 1, true, false, false, null),
+                new RoadBook.SupportMark(12_000, 1, false, false, false, 7200.0), new RoadBook.SupportMark(25_000, 2, false, true, true, 10_800.0));
+    }
+
+    @Test
+    void theClimbThatAsksForTheEasiestGearIsNumbered() throws IOException {
+        RoadBook book = book(call(""), null);
+        assertThat(book.climbs()).hasSize(1);
+        assertThat(book.deciding()).isEqualTo(1);
+        String flat = "name: Flat\nstretches:\n  - {length: 20 km, ascent: 5 m, descent: 5 m, surface: asphalt}\n";
+        assertThat(book(CallFixture.call(folder, flat, RIDER, ""), flat, null).deciding()).isNull();
+    }
+
+    /** Without a measured line the gear is given for the whole of a stretch, and neighbours with the same gear are one piece. */
+    @Test
+    void gearsCoverTheLapWithoutAGap() throws IOException {
+        RoadBook book = book(call(""), null);
+        double from = 0;
+        for (RoadBook.GearPiece piece : book.gears()) {
+            assertThat(piece.from()).isEqualTo(from);
+            assertThat(piece.to()).isGreaterThan(from);
+            assertThat(book.ground()).extracting(RoadBookGround::to).contains(piece.to());
+            from = piece.to();
+        }
+        assertThat(from).isEqualTo(book.lap());
+        for (int i = 1; i < book.gears().size(); i++) {
+            assertThat(book.gears().get(i).use()).isNotEqualTo(book.gears().get(i - 1).use());
+        }
+        assertThat(book.ground().get(2).change()).isEqualTo(new RoadBook.HeightChange(0, 300));
+    }
+
     /** By the kilometre as a rule; a lap of 1200 km by 5 km, one of 2 km by 100 m. */
     @Test
     void theClockIsToldByTheKilometre() throws IOException {
