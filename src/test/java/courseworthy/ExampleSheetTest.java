@@ -45,7 +45,7 @@ class ExampleSheetTest {
     void itsCasesHoldAndTouchEverything() {
         String text = tool.run("sheet", "test", SHEET, "--cover");
         assertThat(text.replaceAll("\\s+", " "))
-                .startsWith(SHEET + " 30 rows, 100 cases, all as expected, nothing untouched With the advice of \"Hill country\" 2026-11 by the coach of a hill country club (" + SHEET + ", CC-BY-4.0, sha256 ")
+                .startsWith(SHEET + " 30 rows, 100 cases, all as expected, all of it covered With the advice of \"Hill country\" 2026-11 by the coach of a hill country club (" + SHEET + ", CC-BY-4.0, sha256 ")
                 .contains("shipped/a-little-more-to-get-round is left out by \"Hill country\" (" + SHEET + ":");
         assertThat(remarks).isEmpty();
     }

@@ -52,6 +52,7 @@ class WordingTest {
         "\\bcould not tell\\b|\\bthe body knows\\b|\\bsince the steerer\\b|\\bthe very build\\b|\\b(asks|asked) for (it|most)\\b", // inconclusive, you are used to it
         "\\bcommon value\\b|\\bof the library\\b|\\bFine where\\b", // the default, the shipped courses, if it is meant
         "\\bstands without\\b|\\b(does|do) not go (together|on|with)\\b|\\bdoes not go:", // cannot be fitted, do not fit together
+        "\\ba rule there is\\b|\\bwhatever is found\\b|\\bMend (one|what)\\b|\\bcase touches\\b", // a rule in force, for every value, change one, no case covers
         "\\bno one value\\b|\\bleast life\\b|\\bleast that it lasts\\b|\\bsafe side of what\\b", // majority, shortest usual life
         "\\bcut-off of\\b|\\bground (dry|damp|wet)\\b|\\bdrop limit\\b|\\bhouse/"}) // time limit, going, ledge limit, shipped
     void noTextOfTheToolIsSaidSo(String phrase) throws IOException {

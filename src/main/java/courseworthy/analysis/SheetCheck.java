@@ -94,7 +94,7 @@ public final class SheetCheck {
         return new SheetCheck(rows, shipped, inForce, topics, all, trial).look(shipped);
     }
 
-    private static final String CLASH = "Mend one, or let their conditions exclude each other.";
+    private static final String CLASH = "Change one, or let their conditions exclude each other.";
     /** Shipped rows are full of such exceptions, and say so in their reasons. */
     static final String EXCEPTION = "If it is meant as the exception, leave it; if not, change one, or let their conditions exclude each other.";
 
@@ -186,8 +186,8 @@ public final class SheetCheck {
             }
             against(row, one.region());
             if (!row.condition().parts().isEmpty() && one.region().isEverything(new ReasoningBudget(ROW_STEPS))) {
-                add(Kind.ALWAYS, row, null, "It holds whatever is found, once it is known.",
-                        "Leave out \"when\", or mend a condition.", 0, one.region()::boxes);
+                add(Kind.ALWAYS, row, null, "It holds for every value, as long as it is known.",
+                        "Leave out \"when\", or correct a condition.", 0, one.region()::boxes);
             }
             setAside(row, one.region());
         } catch (TooMany e) {
@@ -218,7 +218,7 @@ public final class SheetCheck {
         for (Saying saying : row.sayings()) {
             if (region.common(regions(ROW_STEPS).applies(saying.topic())) == null) {
                 add(Kind.SET_ASIDE, row, null, "Where it applies, " + saying.topic().name() + " does not apply.",
-                        "Mend what is asked of the bike, or say it of another topic.", 0, saying.topic().name(), region::boxes);
+                        "Correct the condition on the bike, or say it on another topic.", 0, saying.topic().name(), region::boxes);
                 return;
             }
         }
@@ -240,7 +240,7 @@ public final class SheetCheck {
         String id = id(against);
         Supplier<List<Box>> common = () -> one.region().commons(other.region());
         switch (kind) {
-            case IDENTICAL -> add(kind, row, against, "It asks and says just what " + id + " does.", "Keep one of them.", more, common);
+            case IDENTICAL -> add(kind, row, against, "It tests and says just what " + id + " does.", "Keep one of them.", more, common);
             case EQUIVALENT -> add(kind, row, against, "It applies exactly where " + id + " does, and says the same.", "Keep one of them.",
                     more, common);
             case NEEDLESS -> add(kind, row, against, "Wherever it applies, " + id + " says as much.", "Remove it, or let it say more.",
@@ -374,7 +374,7 @@ public final class SheetCheck {
         }
         Row one = speaking.get(0);
         Finding bare = new Finding(Kind.UNREASONED, List.of(), topic.name(), "The rules on it have too many alternatives to tell where no rule applies.",
-                "Nothing to mend, where the library's courses show no gap.", 0, topic.name(), Finding.Witness.NONE);
+                "Nothing to change, where the shipped courses show no gap.", 0, topic.name(), Finding.Witness.NONE);
         drafts.add(new WitnessFinder.Draft(bare, List.of(), () -> boxes(one.condition()), null, Set.of()));
     }
 

@@ -13,7 +13,7 @@ final class SheetTestCommand extends Command implements IExitCodeGenerator {
     private final SourceFunction<String> file = parameter("SHEET", "The sheet (.yaml).");
     private final SourceFunction<List<String>> cases = others("CASES", "Files of cases; the .cases.yaml beside the sheet where none is given.");
     private final SourceFunction<List<String>> beside = repeated("--sheet", "FILE", "Another sheet in force with it; may be given several times.");
-    private final SourceFunction<Boolean> cover = flag("Also show which rows, boundaries and conditions no case touches.", "--cover");
+    private final SourceFunction<Boolean> cover = flag("Also show which rows, boundaries and conditions no case covers.", "--cover");
     private final SourceFunction<Format> format = format();
     private final Output output = output();
     private boolean asExpected = true;

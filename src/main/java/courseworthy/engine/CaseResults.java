@@ -13,7 +13,7 @@ import java.util.List;
  * @param rows    how many rows it has
  * @param cases   how many cases there are
  * @param failed  those that did not come out as expected, in the order written
- * @param missing what no case touches, in the order of the rows; null where it was not asked for
+ * @param missing what no case covers, in the order of the rows; null where it was not asked for
  */
 public record CaseResults(Sheet sheet, List<Sheet> beside, int rows, int cases, List<FailedCase> failed, List<MissingCase> missing) {
 
@@ -37,7 +37,7 @@ public record CaseResults(Sheet sheet, List<Sheet> beside, int rows, int cases, 
     }
 
     /**
-     * Something of a row that no case touches.
+     * Something of a row that no case covers.
      *
      * @param where   where the row stands
      * @param rule    its qualified id

@@ -7,7 +7,7 @@ import courseworthy.sheet.SheetInForce;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How a sheet did in its cases: those that failed, and what no case touches. */
+/** How a sheet did in its cases: those that failed, and what no case covers. */
 public final class TestReport {
 
     private TestReport() {
@@ -52,8 +52,8 @@ public final class TestReport {
 
     private static String summary(CaseResults results) {
         int wrong = results.failed().size();
-        String cover = results.missing() == null ? "" : results.missing().isEmpty() ? ", nothing untouched"
-                : ", " + Phrases.count(results.missing().size(), "place") + " no case touches";
+        String cover = results.missing() == null ? "" : results.missing().isEmpty() ? ", all of it covered"
+                : ", " + Phrases.count(results.missing().size(), "place") + " that no case covers";
         return Phrases.count(results.rows(), "row") + ", " + Phrases.count(results.cases(), "case") + ", "
                 + (wrong == 0 ? "all as expected" : wrong + " not as expected") + cover;
     }

@@ -90,7 +90,7 @@ public record Rulebook(List<Row> rows, List<Sheet.LeaveOut> leftOut) {
         } else if (row == null) {
             String near = Spelling.didYouMean(leaveOut.rule(), rows.keySet());
             boolean others = !leaveOut.rule().startsWith("shipped/") && leaveOut.rule().indexOf('/') > 0;
-            fault(leaveOut, found, "a rule there is", near.isEmpty() && others ? "Where it is another sheet's, give that sheet too, with --sheet."
+            fault(leaveOut, found, "the id of a rule in force", near.isEmpty() && others ? "Where it is another sheet's, give that sheet too, with --sheet."
                     : near, faults);
         } else if (row.origin().rank() == Rank.RIDER) {
             fault(leaveOut, found + ", the rider's own", "advice", "Change it where the rider wrote it.", faults);

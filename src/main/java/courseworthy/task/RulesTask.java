@@ -40,7 +40,7 @@ public final class RulesTask {
             out.add(new RuleEntry(join, List.of(), Set.of(topics.get(join.rule())), ""));
         }
         FitRules fit = FitRules.load();
-        fit.authors().forEach((id, author) -> out.add(new RuleEntry(author, List.of("whether parts go together: " + FitRules.joined(id)),
+        fit.authors().forEach((id, author) -> out.add(new RuleEntry(author, List.of("whether parts fit together: " + FitRules.joined(id)),
                 new LinkedHashSet<>(fit.topics().get(id)), "")));
         out.removeIf(rule -> topic != null && !rule.topics().contains(topic));
         out.sort(Comparator.comparing(rule -> rule.origin().rule()));

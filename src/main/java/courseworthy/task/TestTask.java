@@ -73,7 +73,7 @@ public final class TestTask {
      *
      * @param beside     other sheets that are in force with it
      * @param typedCases the files of cases; where there are none, the one beside the sheet
-     * @param cover      whether to look for what no case touches
+     * @param cover      whether to look for what no case covers
      */
     public static CaseResults of(Workspace workspace, String typed, List<String> beside, List<String> typedCases, boolean cover, Progress progress) {
         TestTask trial = new TestTask(workspace);

@@ -66,12 +66,12 @@ class SheetCommandTest {
 
             FILE:8: Mine/road-fork: never counts
                 Where it applies, fork travel does not apply.
-                Mend what is asked of the bike, or say it of another topic.
+                Correct the condition on the bike, or say it on another topic.
                 Such as: decided: bike road.
 
             FILE:12: Mine/always: always holds
-                It holds whatever is found, once it is known.
-                Leave out "when", or mend a condition.
+                It holds for every value, as long as it is known.
+                Leave out "when", or correct a condition.
                 Such as: hours 3:01 h.
 
             FILE:20: Mine/again: same in other words
@@ -87,7 +87,7 @@ class SheetCommandTest {
             FILE:28: Mine/light: contradicts
                 Whenever it applies, Mine/stones applies too: front tyre casing: at least
                 heavy, and front tyre casing: prefer light. (FILE:16)
-                Mend one, or let their conditions exclude each other.
+                Change one, or let their conditions exclude each other.
                 Such as: sharp stones 21 %, roughness rugged (3.0).
 
             FILE:36: Mine/middling: could be one row

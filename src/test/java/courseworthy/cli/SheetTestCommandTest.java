@@ -128,7 +128,7 @@ class SheetTestCommandTest {
         assertThat(ran.code()).isZero();
         assertThat(plain(ran.out())).isEqualTo(plain("""
                 F/mine.yaml
-                3 rows, 8 cases, all as expected, 4 places no case touches
+                3 rows, 8 cases, all as expected, 4 places that no case covers
                 With the advice of "Mine" by a coach (F/mine.yaml, sha256 D).
 
                 F/mine.yaml:4: Mine/long-and-rough: no case notices roughness from rough (2.0) moved to mixed (1.9)
@@ -238,12 +238,12 @@ class SheetTestCommandTest {
                 + "the sheet or as named after it\n    'courseworthy sheet new' writes a sheet with cases to begin with.\n"));
     }
 
-    /** What is shipped to begin with holds, and leaves nothing untouched. */
+    /** What is shipped to begin with holds, and leaves nothing uncovered. */
     @Test
     void theStartingSheetHolds() {
         String started = folder.resolve("start.yaml").toString();
         CommandRun.of("sheet", "new", started);
         assertThat(plain(CommandRun.of("sheet", "test", started, "--cover").out()))
-                .isEqualTo("F/start.yaml 3 rows, 12 cases, all as expected, nothing untouched With the advice of \"My advice\" 1 by me (F/start.yaml, CC-BY-4.0, sha256 D). ");
+                .isEqualTo("F/start.yaml 3 rows, 12 cases, all as expected, all of it covered With the advice of \"My advice\" 1 by me (F/start.yaml, CC-BY-4.0, sha256 D). ");
     }
 }

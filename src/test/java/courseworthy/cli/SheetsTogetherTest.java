@@ -45,7 +45,7 @@ class SheetsTogetherTest {
         for (String command : new String[] {"check", "test"}) {
             CommandRun ran = CommandRun.of("sheet", command, mine);
             assertThat(ran.code()).isEqualTo(2);
-            assertThat(ran.err()).contains(mine + ":8: leave out: found \"Club/seven\", expected a rule there is\n"
+            assertThat(ran.err()).contains(mine + ":8: leave out: found \"Club/seven\", expected the id of a rule in force\n"
                     + "    Where it is another sheet's, give that sheet too, with --sheet.");
         }
     }

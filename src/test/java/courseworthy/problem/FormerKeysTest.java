@@ -84,7 +84,7 @@ class FormerKeysTest {
         Path file = Files.writeString(folder.resolve("mine.yaml"), "sheet: Mine\nauthor: me\nadvice:\n  - id: a\n    say: {plugs: prefer 3}\n    because: So it is.\n"
                 + "leave out:\n  - {rule: house/dropper-on-mountain-bikes, because: Ours are rigid.}\n");
         Rulebook.of(ShippedRules.load().sheets(), List.of(), List.of(SheetReader.read(file, "mine.yaml", 0, faults)), faults);
-        assertThat(faults.faults()).extracting(Fault::text).containsExactly("mine.yaml:8: leave out: found \"house/dropper-on-mountain-bikes\", expected a rule there is\n"
+        assertThat(faults.faults()).extracting(Fault::text).containsExactly("mine.yaml:8: leave out: found \"house/dropper-on-mountain-bikes\", expected the id of a rule in force\n"
                 + "    Write \"shipped/dropper-on-mountain-bikes\", as it is now called.");
     }
 

@@ -79,7 +79,7 @@ class RulebookTest {
                 "a.yaml:4: leave out: found \"limit/hookless\", a limit, expected advice\n    Limits cannot be left out.",
                 "b.yaml:4: leave out: found \"shipped/brakes\", on which safety hangs, expected advice\n"
                         + "    What safety hangs on cannot be left out.",
-                "c.yaml:4: leave out: found \"shipped/wid\", expected a rule there is\n    Did you mean \"shipped/wide\"?",
+                "c.yaml:4: leave out: found \"shipped/wid\", expected the id of a rule in force\n    Did you mean \"shipped/wide\"?",
                 "d.yaml:4: leave out: found \"pairing/rear-rotor-no-larger\", a limit, expected advice\n    Limits cannot be left out.");
         assertThat(book.rows()).hasSize(3);
         assertThat(book.leftOut()).isEmpty();

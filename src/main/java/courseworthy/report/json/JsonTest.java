@@ -10,7 +10,7 @@ public final class JsonTest {
     private JsonTest() {
     }
 
-    /** What failed and, where it was asked for, what no case touches. */
+    /** What failed and, where it was asked for, what no case covers. */
     public static String of(String file, CaseResults tried) {
         return Json.written(json -> {
             json.string("sheet", file);
