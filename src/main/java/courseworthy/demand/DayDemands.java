@@ -15,6 +15,9 @@ import java.util.TreeSet;
 /** What the day brings along the way: climbs, places to fill bottles, latest times, heat, sweat, light; and where tyres are pumped. */
 public final class DayDemands {
 
+    /** A place is at the finish within so many metres: lengths are written by the metre (computing). */
+    private static final double AT_THE_FINISH = 1;
+
     private final SurveyAssumptions on;
     private final RideEstimate estimate;
     private final WeatherDemands weather;
@@ -154,17 +157,20 @@ public final class DayDemands {
         return on.plugStop;
     }
 
-    /** Latest times on the way and at the finish, in order; those past the finish are left out. */
+    /** Latest times on the way and at the finish, in order, of two at the finish the earlier; those past the finish are left out. */
     public List<Latest> latest() {
         List<Latest> out = new ArrayList<>();
         double whole = estimate.way().length() * on.laps;
+        Double atTheFinish = on.event.timeLimit();
         for (Event.Cutoff cutoff : on.event.plan().cutoffs()) {
-            if (cutoff.at() < whole) {
+            if (cutoff.at() < whole - AT_THE_FINISH) {
                 out.add(new Latest(cutoff.at(), cutoff.within()));
+            } else if (cutoff.at() <= whole + AT_THE_FINISH) {
+                atTheFinish = atTheFinish == null ? cutoff.within() : Math.min(atTheFinish, cutoff.within());
             }
         }
-        if (on.event.timeLimit() != null) {
-            out.add(new Latest(whole, on.event.timeLimit()));
+        if (atTheFinish != null) {
+            out.add(new Latest(whole, atTheFinish));
         }
         return out;
     }
@@ -174,7 +180,7 @@ public final class DayDemands {
         List<Double> out = new ArrayList<>();
         double whole = estimate.way().length() * on.laps;
         for (Event.Cutoff cutoff : on.event.plan().cutoffs()) {
-            if (cutoff.at() >= whole) {
+            if (cutoff.at() > whole + AT_THE_FINISH) {
                 out.add(cutoff.at());
             }
         }

@@ -194,6 +194,84 @@ class DayPlanTest {
         return plan.every().all().stream().filter(split -> split.kind() == kind).map(Split::at).toList();
     }
 
+    /** The work of each hour against a count of the ride's own steps second by second, stops spread evenly. */
+    @Test
+    void eachHourHasTheWorkThatIsDoneInIt() {
+        RideEstimate estimate = CallFixture.call(folder, COURSE, RIDER, DAY).demands().estimated().estimate();
+        List<PlanHour> hours = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY)).hours();
+        double pauses = estimate.total().mid() / estimate.riding().mid();
+        double[] counted = new double[hours.size()];
+        int step = 0;
+        for (int second = 0; second < estimate.total().mid(); second++) {
+            while (step < estimate.trace().size() - 1 && estimate.trace().arrival(step) * pauses < second + 0.5) {
+                step++;
+            }
+            counted[Math.min(counted.length - 1, second / 3600)] += estimate.trace().power(step) / pauses;
+        }
+        for (int i = 0; i < counted.length; i++) {
+            assertThat(hours.get(i).work().mid()).as("hour %d", i).isCloseTo(counted[i], within(0.01 * counted[i]));
+        }
+    }
+
+    /** The work of an hour is as uncertain as hour power and intensity together: independent errors add by their squares (JCGM 100:2008, 5.1.2). */
+    @Test
+    void workIsAsUncertainAsThePowerBehindIt() {
+        Call call = CallFixture.call(folder, COURSE, RIDER, DAY);
+        Range hourPower = call.demands().estimated().estimate().basis().pacing().hourPower();
+        Range intensity = call.demands().estimated().estimate().basis().pacing().intensity();
+        double one = (hourPower.high() - hourPower.low()) / 2 / hourPower.mid();
+        double other = (intensity.high() - intensity.low()) / 2 / intensity.mid();
+        for (PlanHour hour : DayPlan.of(call).hours()) {
+            assertThat(hour.work().high() / hour.work().mid() - 1).isCloseTo(Math.sqrt(one * one + other * other), within(1e-6));
+        }
+    }
+
+    /** Ends of sums are sums of ends: who eats or drinks little does so all day. */
+    @Test
+    void theDayIsTheSumOfItsHours() {
+        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, DAY));
+        double[] drink = new double[3];
+        double[] used = new double[3];
+        for (PlanHour hour : plan.hours()) {
+            drink[0] += hour.drink().low();
+            drink[1] += hour.drink().mid();
+            drink[2] += hour.drink().high();
+            used[0] += hour.energy().low();
+            used[1] += hour.energy().mid();
+            used[2] += hour.energy().high();
+        }
+        assertThat(plan.fluids().drink().low()).isCloseTo(drink[0], within(1e-9));
+        assertThat(plan.fluids().drink().mid()).isCloseTo(drink[1], within(1e-9));
+        assertThat(plan.fluids().drink().high()).isCloseTo(drink[2], within(1e-9));
+        assertThat(plan.energy().used().low()).isCloseTo(used[0], within(1e-6));
+        assertThat(plan.energy().used().mid()).isCloseTo(used[1], within(1e-6));
+        assertThat(plan.energy().used().high()).isCloseTo(used[2], within(1e-6));
+    }
+
+    /** On three laps of 56 km: climbs of the first and the last lap are shown, all are there; places know their lap, a limit at the finish is the finish's. */
+    @Test
+    void placesKnowTheirLap() {
+        String day = DAY.replace("laps: 2", "laps: 3").replace("{at: 84 km, water: yes}", "{at: 84 km, water: yes}\n  - {at: 150 km, water: yes}")
+                + "time limit: 13:00 h\ncut-offs:\n  - {at: 100 km, within: 6:00 h}\n  - {at: 168 km, within: 12:00 h}\n  - {at: 169 km, within: 12:30 h}\n";
+        DayPlan plan = DayPlan.of(CallFixture.call(folder, COURSE, RIDER, day));
+        assertThat(laps(plan.every().all(), Kind.FOOT)).containsExactly(1, 2, 3);
+        assertThat(laps(plan.splits(), Kind.FOOT)).containsExactly(1, 3);
+        assertThat(laps(plan.splits(), Kind.TOP)).containsExactly(1, 3);
+        assertThat(laps(plan.splits(), Kind.LAP)).containsExactly(1, 2);
+        assertThat(laps(plan.splits(), Kind.SUPPORT)).containsExactly(1, 2, 3);
+        assertThat(laps(plan.splits(), Kind.CUT_OFF)).containsExactly(2);
+        assertThat(plan.splits().stream().filter(split -> split.kind() == Kind.LAP).map(Split::at).toList()).containsExactly(56_000.0, 112_000.0);
+        Split finish = plan.splits().get(plan.splits().size() - 1);
+        assertThat(finish.kind()).isEqualTo(Kind.FINISH);
+        assertThat(finish.lap()).isEqualTo(3);
+        assertThat(finish.latest()).isEqualTo(12 * 3600.0);
+        assertThat(plan.beyond()).containsExactly(169_000.0);
+    }
+
+    private static List<Integer> laps(List<Split> splits, Kind kind) {
+        return splits.stream().filter(split -> split.kind() == kind).map(Split::lap).toList();
+    }
+
     @Test
     void aLatestTimeIsHeldAgainstTheWholeRange() {
         Split split = new Split(Kind.CUT_OFF, 50_000, new Range(7000, 7500, 8200), 1, true, null, null, 8200.0);
