@@ -43,14 +43,14 @@ class RideLogOptionsTest {
     @Test
     void recordedRidesCountInABrief() {
         String[] log = {"--workshop", workshop.toString(), "--part", "build", "--log", "docs/examples/recordings", "--log-bike", "borrowed bike"};
-        assertThat(plain(run("brief", log))).contains("borrowed fork 120: oil and seals falls due by ");
-        assertThat(plain(run("brief", "--workshop", workshop.toString(), "--part", "build"))).contains("borrowed fork 120").doesNotContain("falls due by ");
+        assertThat(plain(run("brief", log))).containsPattern("borrowed fork 120: due by 2026-\\d\\d-\\d\\d \\([^)]*\\); change oil and seals");
+        assertThat(plain(run("brief", "--workshop", workshop.toString(), "--part", "build"))).contains("borrowed fork 120").doesNotContain("due by ");
     }
 
     @Test
     void andOnAChecklist() {
         assertThat(plain(run("checklist", "--workshop", workshop.toString(), "--log", "docs/examples/recordings", "--log-bike", "borrowed bike")))
-                .contains("borrowed fork 120: oil and seals falls due by ");
+                .contains("[ ] ! borrowed fork 120: change oil and seals Done when: ").containsPattern("Why: Due by 2026-\\d\\d-\\d\\d \\(");
     }
 
     @Test
