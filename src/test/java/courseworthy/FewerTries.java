@@ -8,8 +8,8 @@ import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
 
 /**
- * A bound on the tries of every property, for runs in which each test runs hundreds of times: {@code -Dcourseworthy.tries=200}. Found by jqwik as a
- * service. A property that has fewer keeps them, and failures are not shrunk.
+ * How many tries a property has: its share of {@link Draws} in the ordinary run; where each test runs hundreds of times, at most so many and no shrinking
+ * of failures: {@code -Dcourseworthy.tries=200}. Found by jqwik as a service.
  */
 public final class FewerTries implements AroundPropertyHook {
 
@@ -24,8 +24,9 @@ public final class FewerTries implements AroundPropertyHook {
     @Override
     public PropertyExecutionResult aroundProperty(PropertyLifecycleContext context, PropertyExecutor property) {
         Integer most = Integer.getInteger("courseworthy.tries");
+        int whole = context.attributes().tries().orElse(USUAL);
+        context.attributes().setTries(most == null ? Draws.of(whole) : Math.min(most, whole));
         if (most != null) {
-            context.attributes().setTries(Math.min(most, context.attributes().tries().orElse(USUAL)));
             context.attributes().setShrinking(ShrinkingMode.OFF);
         }
         return property.execute();

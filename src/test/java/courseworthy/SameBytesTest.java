@@ -47,7 +47,7 @@ class SameBytesTest {
         ExecutorService threads = Executors.newFixedThreadPool(4);
         try {
             List<Future<String>> all = new ArrayList<>();
-            for (int i = 0; i < 12; i++) {
+            for (int i = 0; i < 6; i++) {
                 all.add(threads.submit(() -> written(format)));
             }
             for (Future<String> one : all) {
