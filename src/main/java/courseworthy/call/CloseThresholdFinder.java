@@ -163,7 +163,7 @@ public final class CloseThresholdFinder {
     }
 
     /** Whether a decision is another one by at least a notch. */
-    static boolean turned(Decision other, Decision is) {
+    public static boolean turned(Decision other, Decision is) {
         if (other.value() == null || is.value() == null || is.topic().kind() != Topic.Kind.QUANTITY) {
             return WhatIfCall.differ(other, is);
         }

@@ -31,7 +31,9 @@ public final class ScoutReport {
         if (plan.questions().isEmpty()) {
             return out.paragraph("The ground is known on the whole course: there is nothing to look at.").build();
         }
-        out.paragraph("The ground is not known for sure on " + GroundPhrases.length(plan.unknown()) + " of " + GroundPhrases.length(plan.length())
+        String unknown = GroundPhrases.length(plan.unknown());
+        String length = GroundPhrases.length(plan.length());
+        out.paragraph("The ground is not known for sure on " + (unknown.equals(length) ? "the whole course, " + length : unknown + " of " + length)
                 + ". " + depends(plan));
         List<RichText> nothing = new ArrayList<>();
         int number = 0;

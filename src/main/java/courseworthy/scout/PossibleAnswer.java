@@ -10,7 +10,7 @@ import java.util.Map;
  *
  * @param ground  as found
  * @param seconds the time over the whole course then, s
- * @param changes decisions that would be different from those made now, by topic in the order of the catalogue
+ * @param changes decisions that would be another one than now by a notch or more, by topic in the order of the catalogue
  */
 public record PossibleAnswer(Ground ground, double seconds, Map<String, String> changes) {
 

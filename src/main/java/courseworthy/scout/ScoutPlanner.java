@@ -2,6 +2,7 @@ package courseworthy.scout;
 
 import courseworthy.call.Call;
 import courseworthy.call.CallMaker;
+import courseworthy.call.CloseThresholdFinder;
 import courseworthy.course.Course;
 import courseworthy.course.GeoPoint;
 import courseworthy.course.Ground;
@@ -53,7 +54,6 @@ public final class ScoutPlanner {
         Map<GroundClass, List<Integer>> classes = classes();
         List<Map.Entry<GroundClass, List<Integer>>> longest = new ArrayList<>(classes.entrySet());
         longest.sort(Comparator.comparingDouble(each -> -length(each.getValue())));
-        Map<String, String> values = values(now);
         List<ScoutQuestion> questions = new ArrayList<>();
         for (int i = 0; i < longest.size(); i++) {
             progress.at(i, longest.size());
@@ -61,7 +61,7 @@ public final class ScoutPlanner {
             List<Integer> stretches = longest.get(i).getValue();
             List<PossibleAnswer> answers = new ArrayList<>();
             for (Ground found : i < MOST_CLASSES ? ground.possible() : List.<Ground>of()) {
-                answers.add(answer(found, stretches, values));
+                answers.add(answer(found, stretches, now));
             }
             questions.add(new ScoutQuestion(pieces(stretches), course.stretches().get(stretches.get(0)).origin(), answers));
         }
@@ -91,7 +91,7 @@ public final class ScoutPlanner {
         return stretches.stream().mapToDouble(i -> course.stretches().get(i).length()).sum();
     }
 
-    private PossibleAnswer answer(Ground found, List<Integer> stretches, Map<String, String> now) {
+    private PossibleAnswer answer(Ground found, List<Integer> stretches, Call now) {
         List<Stretch> ground = new ArrayList<>(course.stretches());
         for (int i : stretches) {
             ground.set(i, ground.get(i).known(found));
@@ -99,24 +99,16 @@ public final class ScoutPlanner {
         RideInput changed = ride.with(course.with(ground));
         Call call = CallMaker.call(rules, changed);
         Map<String, String> changes = new LinkedHashMap<>();
-        values(call).forEach((topic, value) -> {
-            if (!value.equals(now.get(topic))) {
-                changes.put(topic, value);
+        for (Decision decision : call.decisions()) {
+            if (CloseThresholdFinder.turned(decision, now.on(decision.topic()))) {
+                changes.put(decision.topic().name(), decision.text());
             }
-        });
+        }
         return new PossibleAnswer(found, seconds(call), changes);
     }
 
     private static double seconds(Call call) {
         return call.demands().estimated().estimate().total().mid();
-    }
-
-    private static Map<String, String> values(Call call) {
-        Map<String, String> out = new LinkedHashMap<>();
-        for (Decision decision : call.decisions()) {
-            out.put(decision.topic().name(), decision.text());
-        }
-        return out;
     }
 
     /** Neighbouring stretches are one piece. */
