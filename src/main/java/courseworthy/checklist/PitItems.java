@@ -69,7 +69,7 @@ final class PitItems {
         List<String> laps = stop.passages().stream().filter(PitPassage::bottle).map(each -> Integer.toString(each.lap())).toList();
         long count = stop.bottles() + 1;
         add(Deadline.RACE_MORNING, new ChecklistItem("Fill the bottles for the pit" + at(List.of(stop)), count + (count == 1 ? " bottle" : " bottles") + " of " + litres(PitPlan.BOTTLE)
-                + (laps.isEmpty() ? ", kept in reserve" : ", marked for lap" + (laps.size() == 1 ? " " : "s ") + String.join(", ", laps) + ", and one in reserve"),
+                + (laps.isEmpty() ? ", kept in reserve" : ", marked for lap" + (laps.size() == 1 ? " " : "s ") + list(laps) + ", and one in reserve"),
                 "What you drink on the way is counted from the bottles that wait there.", false, "food and water", "", null, BOTTLE_MINUTES * count));
     }
 
@@ -85,6 +85,11 @@ final class PitItems {
     private static String at(List<PitStop> stops) {
         return " at " + String.join(" and ", stops.stream().map(each -> each.pit().at() == 0 ? "the start" : "km " + String.format(Locale.ROOT, "%.1f", each.pit().at() / KILOMETRE)).toList())
                 + " of the lap";
+    }
+
+    private static String list(List<String> laps) {
+        int last = laps.size() - 1;
+        return last < 1 ? laps.get(0) : String.join(", ", laps.subList(0, last)) + " and " + laps.get(last);
     }
 
     private static String litres(double litres) {

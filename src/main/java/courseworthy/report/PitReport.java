@@ -30,7 +30,7 @@ final class PitReport {
         }
         addStops(out, plan, time).paragraph(easy(plan)).paragraph(help(plan)).paragraph(walk(plan.onFoot()));
         return plan.choices().isEmpty() ? out : out.table(choices(plan)).bullets(plan.choices().stream().filter(each -> each.worth() != null).map(each -> RichText.of(worth(each))).toList()).remark(
-                "Exchanges and work are common practice, no source. What each has to save a lap is over the laps left after the first.");
+                "Exchanges and work are common practice, no source. Savings a lap are counted over the laps that are left after the first.");
     }
 
     /** When the rider comes by and what to take, and what waits. */
@@ -59,7 +59,7 @@ final class PitReport {
     static String inShort(PitPlan plan) {
         StringBuilder out = new StringBuilder();
         for (PitStop stop : plan.pits()) {
-            out.append(out.length() == 0 ? "In the pit: " : " ").append("at ").append(kilometres(stop.pit().at())).append(' ').append(bottles(stop)).append('.');
+            out.append(out.length() == 0 ? "" : " ").append("In the pit ").append(where(stop)).append(": ").append(bottles(stop)).append('.');
         }
         return out.toString();
     }
@@ -88,13 +88,18 @@ final class PitReport {
         return out.append(stop.pit().bike() ? "; a second bike, if you have one set up the same" : "").append('.').toString();
     }
 
+    /** {@code at the start of the lap}, {@code at 3.2 km of the lap}. */
+    private static String where(PitStop stop) {
+        return (stop.pit().at() == 0 ? "at the start" : "at " + kilometres(stop.pit().at())) + " of the lap";
+    }
+
     private static String bottles(PitStop stop) {
         if (!stop.pit().bottles()) {
             return "no bottles";
         }
         List<String> laps = stop.passages().stream().filter(PitPassage::bottle).map(each -> Integer.toString(each.lap())).toList();
         return laps.isEmpty() ? "no bottle is needed, keep one ready" : laps.size() + (laps.size() == 1 ? " bottle" : " bottles") + " of " + BOTTLE
-                + " and one in reserve, on lap" + (laps.size() == 1 ? " " : "s ") + String.join(", ", laps);
+                + " on lap" + (laps.size() == 1 ? " " : "s ") + Phrases.list(laps) + ", and one in reserve";
     }
 
     /** Where to drink and to be handed a bottle. */

@@ -91,7 +91,7 @@ final class PitPlanner {
     }
 
     private String wheel(End end) {
-        return call.on(Topics.FRONT_TYRE_WIDTH.at(end)).text() + " " + call.on(Topics.FRONT_TYRE_TREAD.at(end)).text() + " at "
+        return call.on(Topics.FRONT_TYRE_WIDTH.at(end)).text() + " " + call.on(Topics.FRONT_TYRE_TREAD.at(end)).text() + " tread at "
                 + call.on(Topics.FRONT_TYRE_PRESSURE.at(end)).text();
     }
 

@@ -71,7 +71,7 @@ class PitItemsTest {
     @Test
     void bottlesAreCountedWithOneInReserve() {
         List<PendingItem> items = items(List.of(START, TOP));
-        assertThat(items).extracting(each -> each.item().find()).containsExactly("3 bottles of 0.5 L, marked for laps 2, 4, and one in reserve", "1 bottle of 0.5 L, kept in reserve");
+        assertThat(items).extracting(each -> each.item().find()).containsExactly("3 bottles of 0.5 L, marked for laps 2 and 4, and one in reserve", "1 bottle of 0.5 L, kept in reserve");
     }
 
     @Test
