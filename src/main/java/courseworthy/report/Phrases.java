@@ -32,6 +32,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.Locale;
 import java.util.Map;
 
@@ -40,6 +42,7 @@ public final class Phrases {
 
     private static final List<String> MONTHS = List.of("January", "February", "March", "April", "May", "June", "July", "August",
             "September", "October", "November", "December");
+    private static final Pattern HEIGHT = Pattern.compile("(-?\\d+) mm$");
     private static final String NOTHING = percent(BigDecimal.ZERO);
 
     private Phrases() {
@@ -235,6 +238,16 @@ public final class Phrases {
     /** What a claim says, {@code at least 42 mm}. */
     public static String says(Claim claim) {
         return claim.topic().equals(Topics.BAR_HEIGHT) ? barHeight(claim) : claim.verb().word() + " " + written(claim);
+    }
+
+    /** The same of what a rule would say, as it writes it. @param topic null where it says nothing on a topic */
+    static String says(Topic topic, String said) {
+        if (!Topics.BAR_HEIGHT.equals(topic)) {
+            return said.replaceFirst(" 1 x ", " ");
+        }
+        Matcher height = HEIGHT.matcher(said);
+        return said.replaceFirst("^at least ", "no lower than ").replaceFirst("^at most ", "no higher than ")
+                .replaceFirst(HEIGHT.pattern(), height.find() ? topic.phrase(Long.parseLong(height.group(1))) : "");
     }
 
     /** {@code no lower than 50 mm below the saddle}: "at least" would be read as more than 50 mm below. */

@@ -33,14 +33,15 @@ public final class WhyReport {
         out.paragraph(RichText.ofQuoted(result.brief().course().name()).text(", " + ReportHead.purpose(result.brief())))
                 .paragraphs(SheetNames.paragraphs(result.brief().sheets()))
                 .paragraphs(GroundPhrases.paragraphs(result.brief().course())).caution(GroundPhrases.rests(result.brief(), result.decision()));
+        Topic topic = result.decision() == null ? null : result.decision().topic();
         if (result.rule() != null) {
-            out.section(rule(result.rule(), links));
+            out.section(rule(result.rule(), topic, links));
         }
         if (result.instead() != null) {
             out.section(instead(result.instead(), result.decision(), links));
         }
         if (!result.narrow()) {
-            out.section(FirmnessReport.section(result.brief(), result.decision())).section(chain(result, links)).section(inapplicable(result.silent(), links)).section(FlipReport.section(result.flips()));
+            out.section(FirmnessReport.section(result.brief(), result.decision())).section(chain(result, links)).section(inapplicable(result.silent(), topic, links)).section(FlipReport.section(result.flips()));
         }
         return out.build();
     }
@@ -72,12 +73,12 @@ public final class WhyReport {
         return new Item(RichText.ofStrong(decision.topic().name() + ": " + decision.phrase()), below);
     }
 
-    private static Section.Builder inapplicable(List<RuleTrace> rules, RuleLinks links) {
+    private static Section.Builder inapplicable(List<RuleTrace> rules, Topic topic, RuleLinks links) {
         return Section.builder("other-rules", "Rules that did not apply")
-                .paragraph(rules.isEmpty() ? "Every rule on this topic applied." : "").items(inapplicableItems(rules, links));
+                .paragraph(rules.isEmpty() ? "Every rule on this topic applied." : "").items(inapplicableItems(rules, topic, links));
     }
 
-    private static List<Item> inapplicableItems(List<RuleTrace> rules, RuleLinks links) {
+    private static List<Item> inapplicableItems(List<RuleTrace> rules, Topic topic, RuleLinks links) {
         List<Item> out = new ArrayList<>();
         for (RuleTrace rule : rules) {
             List<Block> below = new ArrayList<>();
@@ -88,14 +89,14 @@ public final class WhyReport {
             if (!unmet.isEmpty()) {
                 below.add(new ItemList(false, unmet));
             }
-            out.add(new Item(RichText.ofQuoted(says(rule)).text(": ").append(links.of(rule.origin())), below));
+            out.add(new Item(RichText.ofQuoted(says(rule, topic)).text(": ").append(links.of(rule.origin())), below));
         }
         return out;
     }
 
-    private static Section.Builder rule(RuleTrace rule, RuleLinks links) {
+    private static Section.Builder rule(RuleTrace rule, Topic topic, RuleLinks links) {
         return Section.builder("rule", links.of(rule.origin()))
-                .paragraph(RichText.ofQuoted(says(rule)).text("; " + rule.origin().force().word()))
+                .paragraph(RichText.ofQuoted(says(rule, topic)).text("; " + rule.origin().force().word()))
                 .paragraph(RichText.ofQuoted(Phrases.because(rule.origin())))
                 .paragraph(RichText.ofStrong(outcome(rule)))
                 .items(ConditionItems.all(rule))
@@ -118,8 +119,8 @@ public final class WhyReport {
     }
 
     /** {@code prefer 45 mm}; several things joined. */
-    private static String says(RuleTrace rule) {
-        return rule.says().isEmpty() ? "joins topics" : String.join(", ", rule.says());
+    private static String says(RuleTrace rule, Topic topic) {
+        return rule.says().isEmpty() ? "joins topics" : String.join(", ", rule.says().stream().map(each -> Phrases.says(topic, each)).toList());
     }
 
     private static Section.Builder instead(Instead instead, Decision decision, RuleLinks links) {
@@ -132,7 +133,7 @@ public final class WhyReport {
                 .paragraph(instead.onStep() ? "" : betweenSteps(instead.topic()))
                 .paragraph(favouring.isEmpty() ? "" : "Rules that recommended it:").items(favouring)
                 .paragraph(instead.wouldSay().isEmpty() ? "" : "Rules that would recommend it, but did not apply:")
-                .items(inapplicableItems(instead.wouldSay(), links))
+                .items(inapplicableItems(instead.wouldSay(), instead.topic(), links))
                 .paragraph(RichText.ofStrong(leadingTo(instead))).remark(FlipReport.SEARCHED);
     }
 
