@@ -99,8 +99,8 @@ public final class GearsReport {
             return "never spun out";
         }
         String cost = Figures.time(spinning.cost());
-        return spinning.metres().mid() < SHORT / 2 ? "spun out on " + Figures.distance(tens(spinning.metres().high())) + " at most, which costs "
-                + Figures.time(spinning.cost().high()) + " or less" : distance(spinning.metres()) + " spun out, which costs " + cost;
+        String most = spinning.cost().high() < 0.5 ? "nothing" : Figures.time(spinning.cost().high()) + " or less";
+        return spinning.metres().mid() < SHORT / 2 ? "spun out on " + Figures.distance(tens(spinning.metres().high())) + " at most, which costs " + most : distance(spinning.metres()) + " spun out, which costs " + cost;
     }
 
     private static String distance(Range metres) {

@@ -27,6 +27,8 @@ final class PlanReport {
     private static final double DAY = 24 * HOUR;
     private static final double MINUTE = 60;
     private static final double KJ = 1000;
+    /** The foot and the top of a climb are known no better than to so much, m (judgement). */
+    private static final double TENS = 10;
     /**
      * Sodium and carbohydrate to a litre drunk on rides over an hour and a half, as advised: 400 to 1100 mg, 4 to 8 % (sodium: published
      * advice; carbohydrate: Thomas, Erdman and Burke 2016, Med. Sci. Sports Exerc. 48:543). Trials of more sodium by the hour found
@@ -116,7 +118,7 @@ final class PlanReport {
 
     static String climb(Ascent climb) {
         double length = climb.top() - climb.foot();
-        return Figures.distance(length) + " at " + Phrases.number(100 * climb.rise() / length, 1) + " %";
+        return Figures.distance(length < 1000 ? TENS * Math.round(length / TENS) : length) + " at " + Phrases.number(100 * climb.rise() / length, 1) + " %";
     }
 
     private String support(Split split) {
@@ -297,7 +299,7 @@ final class PlanReport {
     private String light() {
         DaylightTimes light = plan.light();
         if (light == null) {
-            return "Date or place are not given, so when it is light is not known.";
+            return "Without the date and the place of the ride, when it is light is not known.";
         }
         String sun = Double.isNaN(light.rise()) || Double.isNaN(light.set()) ? "The sun does not both rise and set that day"
                 : "Sunrise " + ofDay(light.rise()) + ", sunset " + ofDay(light.set()) + dusk(light);
