@@ -98,7 +98,7 @@ public final class PositionMatcher {
     }
 
     private List<SpacerStack> stacks() {
-        return SpacerStack.all(workshop, to.bike(), to.parts().get(MountingPlace.FORK));
+        return SpacerStack.all(workshop, to.bike(), to.parts().get(MountingPlace.FORK), to.parts().get(MountingPlace.SPACERS));
     }
 
     private boolean stays(Part stem) {

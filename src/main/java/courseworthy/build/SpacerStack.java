@@ -13,7 +13,7 @@ import java.util.TreeMap;
 /**
  * Spacers under a stem.
  *
- * @param pieces what it is made of, those that stand on the bike first
+ * @param pieces what it is made of, those of the build first
  * @param known  false where it is not known that all of them go on the steerer
  */
 record SpacerStack(List<SpacerPiece> pieces, boolean known) {
@@ -56,13 +56,16 @@ record SpacerStack(List<SpacerPiece> pieces, boolean known) {
     }
 
     /**
-     * Every height that can be put together, lowest first, from the spacers that stand on the bike and those that lie loose. Of several
-     * ways to one height the one that needs least from farther off: what stands there, then loose ones known to fit, then others.
+     * Every height that can be put together, lowest first, from the spacers of a build, those that stand on the bike and those that lie
+     * loose. Of several ways to one height the one that needs least from farther off: the build's, then what stands there, then loose ones
+     * known to fit, then others.
+     *
+     * @param built the spacers of the build; null for none
      */
-    static List<SpacerStack> all(Workshop workshop, Part bike, Part fork) {
+    static List<SpacerStack> all(Workshop workshop, Part bike, Part fork, Part built) {
         TreeMap<Long, SpacerStack> out = new TreeMap<>();
         out.put(0L, new SpacerStack(List.of(), true));
-        for (Part part : inReach(workshop, bike, fork)) {
+        for (Part part : inReach(workshop, bike, fork, built)) {
             boolean known = part.bike() == bike || fits(part, fork).fits();
             for (SpacerPiece piece : pieces(part)) {
                 add(out, piece, known);
@@ -83,7 +86,7 @@ record SpacerStack(List<SpacerPiece> pieces, boolean known) {
         }
     }
 
-    private static List<Part> inReach(Workshop workshop, Part bike, Part fork) {
+    private static List<Part> inReach(Workshop workshop, Part bike, Part fork, Part built) {
         List<Part> mounted = new ArrayList<>();
         List<Part> known = new ArrayList<>();
         List<Part> others = new ArrayList<>();
@@ -91,7 +94,9 @@ record SpacerStack(List<SpacerPiece> pieces, boolean known) {
             if (part.kind() != PartKind.SPACERS || !part.owned() || !part.has(PartDetail.HEIGHT)) {
                 continue;
             }
-            if (part.bike() == bike) {
+            if (part == built) {
+                mounted.add(0, part);
+            } else if (part.bike() == bike) {
                 mounted.add(part);
             } else if (part.on() == null && fits(part, fork).result() != FitResult.FitVerdict.DOES_NOT_FIT) {
                 (fits(part, fork).fits() ? known : others).add(part);

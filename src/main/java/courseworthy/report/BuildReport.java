@@ -7,6 +7,7 @@ import courseworthy.build.WearNote;
 import courseworthy.build.WorkPlan;
 import courseworthy.event.WorkHours;
 import courseworthy.fit.FitFindings.FitFinding;
+import courseworthy.workshop.MountingPlace;
 import courseworthy.workshop.Part;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -178,7 +179,12 @@ final class BuildReport {
                 return fitted.part() + (swap.from() == null ? " (to fit)" : " (to fit, from " + swap.from() + ")");
             }
         }
-        return fitted.part().name() + (build.renewed(fitted) ? " (new, with the tyre)" : "");
+        return fitted.part().name() + (build.renewed(fitted) ? " (new, with the tyre)" : movesAside(build, fitted) ? " (yours goes across: see Position)" : "");
+    }
+
+    /** Whether a saddle of the rider's own takes its place, which is a matter of the position. */
+    private static boolean movesAside(Build build, FittedPart fitted) {
+        return fitted.place() == MountingPlace.SADDLE && build.position() != null && build.position().ownSaddle() != null && build.position().ownSaddle() != fitted.part();
     }
 
     private static String swap(Swap swap) {

@@ -45,6 +45,16 @@ class ExampleConsistencyTest {
         assertThat(Math.min(open, sure)).isPositive();
     }
 
+    /** The position of a build is made of the build's own spacers, and where the rider's saddle goes across the list of parts says so. */
+    @Test
+    void thePositionIsMadeOfThePartsOfTheBuild() {
+        String text = text("brief", "course-profiles/beech-hollow.yaml", "--event", "docs/examples/events/beech-hollow.yaml", "--rider", "docs/examples/riders/ida-hardtail.yaml",
+                "--workshop", "docs/examples/workshops/cellar.yaml", "--full");
+        Matcher stack = Pattern.compile("Take [^.]* with \\d+ mm of ([a-z ]+?) under it").matcher(text);
+        assertThat(stack.find()).isTrue();
+        assertThat(text).contains(" spacers " + stack.group(1) + " (to fit) ").contains("Move Ida's saddle across", " saddle borrowed saddle (yours goes across: see Position) ");
+    }
+
     /** Gears that are called too hard turn slower than the rider wants, where they are. */
     @ParameterizedTest
     @ValueSource(strings = {"beech-hollow", "fernbrake", "grey-shoulder", "heather-ridge", "quern-hills"})
