@@ -116,7 +116,7 @@ class FlipFinderTest {
         assertThat(flips).isPositive();
     }
 
-    /** Rules made by chance: groups in groups, several layers, ranks that overrule each other, much that is unknown. */
+    /** Rules made by chance: groups in groups, several layers, ranks that overrule each other, much that is unknown; a third of the measures of each. */
     @Test
     void itFindsWhatEveryTickFindsUnderGeneratedRules() {
         int flips = 0;
@@ -126,7 +126,8 @@ class FlipFinderTest {
             Demands demands = generated.situation().demands();
             TickByTick slow = new TickByTick(rules, demands);
             for (Measure measure : demands.values().keySet()) {
-                if (measure.layer() == 0) {
+                boolean drawn = LONG > 0 || (measure.ordinal() + seed) % 3 == 0;
+                if (drawn && measure.layer() == 0) {
                     long most = Math.min(14, MeasureRange.most(measure));
                     flips += slow.agree(measure, Math.max(-8, MeasureRange.least(measure)), most, Topics.all());
                 }
