@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -116,7 +117,7 @@ class FlipFinderTest {
         assertThat(flips).isPositive();
     }
 
-    /** Rules made by chance: groups in groups, several layers, ranks that overrule each other, much that is unknown; a third of the measures of each. */
+    /** Rules made by chance: groups in groups, several layers, ranks that overrule each other, much that is unknown; each second topic of each. */
     @Test
     void itFindsWhatEveryTickFindsUnderGeneratedRules() {
         int flips = 0;
@@ -125,11 +126,12 @@ class FlipFinderTest {
             DroolsRules rules = new DroolsRules(generated.rows(60, 0), new ShippedRules(List.of(), ShippedRules.realPairs(), ShippedRules.load().joins()));
             Demands demands = generated.situation().demands();
             TickByTick slow = new TickByTick(rules, demands);
+            int first = seed % 2;
+            List<Topic> topics = LONG > 0 ? Topics.all() : IntStream.range(0, Topics.all().size()).filter(i -> i % 2 == first).mapToObj(Topics.all()::get).toList();
             for (Measure measure : demands.values().keySet()) {
-                boolean drawn = LONG > 0 || (measure.ordinal() + seed) % 3 == 0;
-                if (drawn && measure.layer() == 0) {
+                if (measure.layer() == 0) {
                     long most = Math.min(14, MeasureRange.most(measure));
-                    flips += slow.agree(measure, Math.max(-8, MeasureRange.least(measure)), most, Topics.all());
+                    flips += slow.agree(measure, Math.max(-8, MeasureRange.least(measure)), most, topics);
                 }
             }
         }
