@@ -96,7 +96,7 @@ public final class SheetCheck {
 
     private static final String CLASH = "Change one, or let their conditions exclude each other.";
     /** Shipped rows are full of such exceptions, and say so in their reasons. */
-    static final String EXCEPTION = "If it is meant as the exception, leave it; if not, change one, or let their conditions exclude each other.";
+    static final String EXCEPTION = "Leave it if you want it as the exception; if not, change one, or let their conditions exclude each other.";
 
     private Findings look(List<Row> shippedRows) {
         for (Row row : rows) {

@@ -290,7 +290,7 @@ final class BuildComparison {
         return out;
     }
 
-    /** What is ridden often by what is written, but not by somebody else; without a figure, what is on a bike while no other is the one trained on. */
+    /** What is ridden often by the figures of the workshop, but not by somebody else; without a figure, what is on a bike while no other is the one trained on. */
     private boolean known(Part part) {
         if (bike.isAnothers()) {
             return false;

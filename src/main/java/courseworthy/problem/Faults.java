@@ -34,7 +34,7 @@ public final class Faults {
     private int more;
     private final Set<Path> read = new LinkedHashSet<>();
 
-    /** Adds a fault; the same fault twice counts once, and a value that is empty is told of once, with what would be right there. */
+    /** Adds a fault; the same fault twice counts once, and an empty value has one fault, with what would be right there. */
     public void add(Fault fault) {
         Fault generic = fault.found().equals("\"\"") ? Fault.of(fault.file(), fault.line(), fault.field(), NOTHING, ANY_VALUE, EMPTY) : null;
         if (generic != null && all.remove(generic)) {

@@ -98,7 +98,7 @@ final class RosterCoverage {
 
     private Finding silent(Row row, int courses) {
         return finding(row, Kind.SILENT, "It applies to none of the " + riders.size() + (riders.size() == 1 ? " rider" : " riders") + " on any of the "
-                + courses + " shipped courses, on the dates of their events.", "If it is meant for a day or a rider still to come, leave it; if not, look at its conditions.");
+                + courses + " shipped courses, on the dates of their events.", "Leave it if you wrote it for a day or a rider still to come; if not, look at its conditions.");
     }
 
     private List<Finding> tags(Sheet sheet) {

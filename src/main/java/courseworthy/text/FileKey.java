@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * One key of a block that people write, with what is written there: its reader reads it by this, and the schema of the file says the same.
+ * One key of a block that people write, with the form of its value: its reader reads it by this, and the schema of the file says the same.
  *
  * @param <T> what a value is read as; null where it is not written or is at fault
  */
