@@ -218,7 +218,7 @@ public final class SeasonReport {
         if (choice.costs() == null || Math.abs(choice.costs().mid()) < 1) {
             return "";
         }
-        return ". Against what was wanted it " + (choice.costs().mid() > 0 ? "costs " + Figures.time(choice.costs()) : "saves " + Figures.time(turned(choice.costs()))) + " on the course";
+        return ". Against what was wanted it " + (choice.costs().mid() > 0 ? "costs " + Figures.time(choice.costs()) : "saves " + Figures.time(turned(choice.costs()))) + " on the course" + WorthReport.close(choice.costs());
     }
 
     private static Range turned(Range range) {
@@ -258,11 +258,11 @@ public final class SeasonReport {
             return "the time it saves" + where + " is not known." + serves;
         }
         if (wish.returned().mid() < 0) {
-            return "loses " + Figures.time(turned(wish.returned())) + where + "." + (serves.isEmpty() ? wish.required().isEmpty() ? " No time gain." : "" : serves);
+            return "loses " + Figures.time(turned(wish.returned())) + where + WorthReport.close(wish.returned()) + "." + (serves.isEmpty() ? wish.required().isEmpty() ? " No time gain." : "" : serves);
         }
         String perMoney = wish.perMoney() == null ? "" : ", " + seconds(wish.perMoney()) + " for each 100 "
                 + (season.currency().isEmpty() ? "of money" : season.currency());
-        return "saves " + Figures.time(wish.returned()) + where + perMoney + "." + repaid(season, wish) + serves;
+        return "saves " + Figures.time(wish.returned()) + where + perMoney + WorthReport.close(wish.returned()) + "." + repaid(season, wish) + serves;
     }
 
     private static String seconds(Range perMoney) {

@@ -117,8 +117,12 @@ public final class WorthReport {
         if (Math.abs(saved.mid()) < NOTHING) {
             return saved.mid() == 0 ? "saves nothing" : saved.mid() > 0 ? "saves less than a second" : "costs less than a second";
         }
-        String time = saved.mid() > 0 ? "saves " + Figures.time(saved) : "costs " + Figures.time(turned(saved));
-        return time + (saved.low() < 0 && saved.high() > 0 ? ", too close to call" : "");
+        return (saved.mid() > 0 ? "saves " + Figures.time(saved) : "costs " + Figures.time(turned(saved))) + close(saved);
+    }
+
+    /** That a time may be lost as well as saved; nothing where it is one of them. */
+    static String close(Range saved) {
+        return saved.low() < 0 && saved.high() > 0 ? ", too close to call" : "";
     }
 
     private static Range turned(Range range) {

@@ -82,14 +82,9 @@ final class WorthwhileReport {
     private static String stay(Stay stay, WorthwhileChanges all) {
         String hours = stay.hours() == null ? "" : " (" + Math.round(stay.hours() / 3600) + " h ridden)";
         String where = stay.place() == null ? "" : " as " + stay.place();
-        String returns = stay.returns() == null ? "" : " would save " + Figures.time(stay.returns()) + (open(stay.returns()) ? ", too close to call," : season(stay, all) + ",") + " but";
+        String returns = stay.returns() == null ? "" : " would save " + Figures.time(stay.returns()) + (WorthReport.close(stay.returns()).isEmpty() ? season(stay, all) : WorthReport.close(stay.returns())) + ", but";
         String because = String.join("; ", stay.because());
         return stay.part() + hours + where + (returns.isEmpty() ? ": " : returns + " ") + because + ".";
-    }
-
-    /** Whether it may cost time as well as save it. */
-    private static boolean open(Range saved) {
-        return saved.low() < 0 && saved.high() > 0;
     }
 
     private static String season(Stay stay, WorthwhileChanges all) {

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -74,5 +76,21 @@ class SeasonWordsTest {
     @Test
     void aClashComparesWithWhatWasWanted() {
         assertThat(text).contains("9 starts by 2 riders", "Not met for Joss: power meter none (recommended fitted). Against what was wanted it saves").doesNotContain("Lost for");
+    }
+
+    /** A time whose range reaches from a loss to a gain is too close to call, and no other is. */
+    @Test
+    void aTimeThatMayBeLostAsWellIsTooCloseToCall() {
+        Matcher times = Pattern.compile("(?:saves|loses|costs) [\\d.:]+ \\w+ \\((-?)[^)]* to ([^)]*)\\)( on the course)?(, too close to call)?").matcher(text);
+        int open = 0;
+        int sure = 0;
+        while (times.find()) {
+            if (times.group(3) != null) {
+                assertThat(times.group(4) != null).as(times.group()).isEqualTo(!times.group(1).isEmpty());
+                open += times.group(4) == null ? 0 : 1;
+                sure += times.group(4) == null ? 1 : 0;
+            }
+        }
+        assertThat(Math.min(open, sure)).isPositive();
     }
 }
