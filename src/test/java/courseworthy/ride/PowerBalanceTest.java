@@ -130,4 +130,20 @@ class PowerBalanceTest {
         double speed = PowerBalance.of(82, dragArea, rolling).speed(watts, 0, 0, 1.2) * KM_H;
         assertThat(speed).isCloseTo(kilometresPerHour, within(0.15 * kilometresPerHour));
     }
+
+    /** Coasting down 6 %: at the speed it gives, slope, rolling, air and bearings sum to nothing, written out by hand; uphill nobody coasts. */
+    @Test
+    void coastingIsWhereTheForcesBalance() {
+        PowerBalance rider = PowerBalance.of(85, 0.35, 0.006);
+        double v = rider.coasting(-0.06, 1.2);
+        double angle = Math.atan(-0.06);
+        double forces = 85 * 9.80665 * (Math.sin(angle) + 0.006 * Math.cos(angle)) + 0.5 * 1.2 * (0.35 + 0.0044) * v * v + 0.091 + 0.0087 * v;
+        assertThat(v).isBetween(10.0, 20.0);
+        assertThat(forces).isCloseTo(0, within(1e-6));
+        assertThat(rider.power(v, 0, -0.06, 1.2)).isCloseTo(0, within(1e-3));
+        assertThat(rider.coasting(0.02, 1.2)).isZero();
+        assertThat(rider.coasting(-0.005, 1.2)).isZero();
+        PowerBalance bare = new PowerBalance(85, 0.35, 0, 0, false, 1);
+        assertThat(bare.coasting(-0.06, 1.2)).isCloseTo(Math.sqrt(85 * 9.80665 * Math.sin(Math.atan(0.06)) / (0.5 * 1.2 * 0.35)), within(1e-9));
+    }
 }

@@ -124,4 +124,14 @@ class TimeSavedTest {
         assertThat(estimate.trace(change).total()).isCloseTo(trace.total() - saved, within(0.25 * saved));
         assertThat(estimate.trace().total()).isEqualTo(trace.total());
     }
+
+    @Test
+    void changesOfTheSamePartsAreOne() {
+        RideChange one = RideChange.NONE.withMass(1).withDragOn(new double[] {0, 1}).withRolling(List.of(0.9, 1.0));
+        RideChange same = RideChange.NONE.withRolling(List.of(0.9, 1.0)).withDragOn(new double[] {0, 1}).withMass(1);
+        assertThat(one).isEqualTo(same).hasSameHashCodeAs(same);
+        assertThat(List.of(RideChange.NONE.withMass(1), RideChange.NONE.withDragArea(1), RideChange.NONE.withDragFactor(2), RideChange.NONE.withDragOn(new double[] {1}),
+                RideChange.NONE.withRolling(2), RideChange.NONE.withDryPace(), RideChange.NONE)).doesNotHaveDuplicates().extracting(RideChange::hashCode)
+                .as("hash codes tell most apart").satisfies(codes -> assertThat(codes.stream().distinct().count()).isGreaterThan(5));
+    }
 }
