@@ -76,7 +76,7 @@ final class PlanReport {
         Section.Builder out = Section.builder(ID, "Plan for the day").aside(plan.start() == null ? "time from the start" : "start " + ofDay(plan.start()))
                 .table(places());
         for (double at : plan.beyond()) {
-            out.caution("A cut-off is given for " + Phrases.number(at / 1000, 1) + " km, which is not before the finish: check it.");
+            out.caution("A cut-off is given for " + Phrases.number(at / 1000, 1) + " km, which is past the finish: check it.");
         }
         return out;
     }
@@ -260,9 +260,16 @@ final class PlanReport {
 
     /** Food and drink over the day in one line. */
     private String food() {
-        String eaten = plan.energy().rate() == null ? "" : "Eat about " + rounded(plan.energy().food(), 1, 10, " g") + " of carbohydrate, "
-                + rounded(plan.energy().rate(), 1, 1, " g") + " an hour. ";
-        return eaten + "Drink to thirst, about " + litres(plan.fluids().drink()) + " over the day.";
+        return eaten() + "Drink to thirst, about " + litres(plan.fluids().drink()) + " over the day.";
+    }
+
+    private String eaten() {
+        if (plan.energy().rate() == null) {
+            return "";
+        }
+        Range food = plan.energy().food();
+        return rounded(food.mid(), 10).equals("0") ? "You need not eat on the way. "
+                : "Eat about " + rounded(food, 1, 10, " g") + " of carbohydrate, " + rounded(plan.energy().rate(), 1, 1, " g") + " an hour. ";
     }
 
     /** What is sweated and not drunk, and what that does. */

@@ -153,4 +153,14 @@ class BriefCommandTest {
     private static String plain(String text) {
         return text.replaceAll("\\s+", " ");
     }
+
+    /** Ten minutes need no food; a cut-off at the finish is the finish's, one past it is asked about. */
+    @Test
+    void aVeryShortRideWithCutOffs(@TempDir Path own) throws IOException {
+        Path course = Files.writeString(own.resolve("tiny.yaml"), "name: Tiny\nstretches:\n  - {length: 5 km, surface: gravel}\n");
+        Path event = Files.writeString(own.resolve("day.yaml"), "name: Day\nrole: race\ncut-offs:\n  - {at: 5 km, within: 1:00 h}\n  - {at: 7 km, within: 2:00 h}\n");
+        String text = CommandRun.of("brief", course.toString(), "--event", event.toString()).out().replaceAll("\\s+", " ");
+        assertThat(text).contains("finish; cut-off 1:00 h", "A cut-off is given for 7.0 km, which is past the finish: check it.", "You need not eat on the way.")
+                .doesNotContain("for 5.0 km, which is");
+    }
 }
