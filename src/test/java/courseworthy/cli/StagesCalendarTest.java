@@ -78,7 +78,7 @@ class StagesCalendarTest {
                 "--format ics: found --stage beside it, expected no --stage: the calendar holds all stages\n"));
         String event = Files.readString(Path.of(EVENT)).replaceFirst("(?m)^start: .*\n", "").replace("../stages/", Path.of("docs/examples/stages").toAbsolutePath() + "/");
         String file = Files.writeString(folder.resolve("race.yaml"), event).toString();
-        CommandRun untimed = atHome("stages", file, "--format", "ics");
+        CommandRun untimed = CommandRun.atHome("stages", file, "--format", "ics");
         assertThat(untimed.code()).isEqualTo(2);
         assertThat(untimed.out()).isEmpty();
         assertThat(untimed.err()).contains("no time of the start");
@@ -91,20 +91,6 @@ class StagesCalendarTest {
     private static CommandRun run(List<String> words, String... more) {
         List<String> all = new ArrayList<>(words);
         all.addAll(List.of(more));
-        return atHome(all.toArray(String[]::new));
-    }
-
-    /** Where shipped courses go by their names. */
-    private static CommandRun atHome(String... words) {
-        String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
-        try {
-            return CommandRun.of(words);
-        } finally {
-            if (home == null) {
-                System.clearProperty("courseworthy.home");
-            } else {
-                System.setProperty("courseworthy.home", home);
-            }
-        }
+        return CommandRun.atHome(all.toArray(String[]::new));
     }
 }

@@ -32,16 +32,7 @@ class StagesCommandTest {
     private Path folder;
 
     private static CommandRun run(String... words) {
-        String home = System.setProperty("courseworthy.home", Path.of("").toAbsolutePath().toString());
-        try {
-            return CommandRun.of(words);
-        } finally {
-            if (home == null) {
-                System.clearProperty("courseworthy.home");
-            } else {
-                System.setProperty("courseworthy.home", home);
-            }
-        }
+        return CommandRun.atHome(words);
     }
 
     @Test

@@ -2,12 +2,11 @@ package courseworthy.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.claim.Rank;
-import courseworthy.problem.Faults;
-import courseworthy.text.Node;
-import courseworthy.text.YamlReader;
-import java.nio.charset.StandardCharsets;
+import courseworthy.demand.Demands;
+import courseworthy.demand.Occasion;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,29 +14,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What may be wrong in a condition: each slip is tried once, and the case that it names is the one that tells it from the condition as written. */
 class ConditionMutantsTest {
 
-    private static Row row(String when) {
-        Faults faults = new Faults();
-        String text = "sheet: S\nauthor: a\nadvice:\n  - {id: x, because: So., when: " + when + ", say: {water: prefer 1.0 L}}\n";
-        Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", SheetReader.MOST_BYTES, faults);
-        Sheet sheet = SheetReader.decode(tree, "s.yaml", Rank.SHIPPED, 0, faults);
-        faults.throwIfAny();
-        return sheet.rows().get(0);
-    }
-
     private static List<ConditionMutants.ConditionMutant> mutants(String when) {
-        return ConditionMutants.of(row(when).condition());
+        return ConditionMutants.of(SheetText.rowWhen(when).condition());
     }
 
     private static List<String> whats(String when) {
         return mutants(when).stream().map(ConditionMutants.ConditionMutant::what).toList();
-    }
-
-    private static Situation situation(String facts) {
-        Faults faults = new Faults();
-        Node.Mapping tree = YamlReader.read((facts + "\n").getBytes(StandardCharsets.UTF_8), "s.yaml", faults);
-        Situation out = new SituationReader("s.yaml", faults).changed(Situation.NONE, "situation", tree);
-        faults.throwIfAny();
-        return out;
     }
 
     /** The mutant of a name, whose case is as named, and which a situation tells from the condition as written. */
@@ -58,8 +40,8 @@ class ConditionMutantsTest {
         ConditionMutants.ConditionMutant mutant = mutants(when).stream().filter(each -> each.what().equals(what)).findFirst()
                 .orElseThrow(() -> new AssertionError(whats(when)));
         assertThat(mutant.lacking()).isEqualTo(lacking);
-        assertThat(ConditionTrace.truth(row(when), situation(facts).after(7))).isEqualTo(asWritten);
-        assertThat(mutant.condition().on(situation(facts).after(7))).isEqualTo(asWritten == Truth.TRUE ? Truth.FALSE : Truth.TRUE);
+        assertThat(ConditionTrace.truth(SheetText.rowWhen(when), SheetText.situation(facts).after(7))).isEqualTo(asWritten);
+        assertThat(mutant.condition().on(SheetText.situation(facts).after(7))).isEqualTo(asWritten == Truth.TRUE ? Truth.FALSE : Truth.TRUE);
     }
 
     @Test
@@ -116,7 +98,7 @@ class ConditionMutantsTest {
     }
 
     private static Stage day(String date) {
-        return new Stage(0, new courseworthy.demand.Demands(java.util.Map.of(), List.of(), List.of(), null,
-                new courseworthy.demand.Occasion("Kim", List.of(), java.time.LocalDate.parse(date))), java.util.Map.of());
+        return new Stage(0, new Demands(Map.of(), List.of(), List.of(), null,
+                new Occasion("Kim", List.of(), LocalDate.parse(date))), Map.of());
     }
 }

@@ -3,13 +3,8 @@ package courseworthy.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import courseworthy.claim.Rank;
 import courseworthy.claim.TestedFact;
 import courseworthy.demand.StretchMeasure;
-import courseworthy.problem.Faults;
-import courseworthy.text.Node;
-import courseworthy.text.YamlReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -26,33 +21,16 @@ class ConditionTest {
     private static final String SOME = "{any of: [{hours: over 4:00 h}, {roughness: at least 2.3}]}";
     private static final String NONE = "{none of: [{hours: over 4:00 h}, {roughness: at least 2.3}]}";
 
-    private static Row row(String when) {
-        Faults faults = new Faults();
-        String text = "sheet: S\nauthor: a\nadvice:\n  - {id: x, because: So., when: " + when + ", say: {water: prefer 1.0 L}}\n";
-        Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", SheetReader.MOST_BYTES, faults);
-        Sheet sheet = SheetReader.decode(tree, "s.yaml", Rank.SHIPPED, 0, faults);
-        faults.throwIfAny();
-        return sheet.rows().get(0);
-    }
-
-    private static Situation situation(String facts) {
-        Faults faults = new Faults();
-        Node.Mapping tree = YamlReader.read((facts + "\n").getBytes(StandardCharsets.UTF_8), "s.yaml", faults);
-        Situation out = facts.equals("{}") ? Situation.NONE : new SituationReader("s.yaml", faults).changed(Situation.NONE, "situation", tree);
-        faults.throwIfAny();
-        return out;
-    }
-
     private static Stage stage(String facts) {
-        return situation(facts).after(7);
+        return SheetText.situation(facts).after(7);
     }
 
     private static Truth truth(String when, String facts) {
-        return ConditionTrace.truth(row(when), stage(facts));
+        return ConditionTrace.truth(SheetText.rowWhen(when), stage(facts));
     }
 
     private static List<String> traced(String when, String facts) {
-        return ConditionTrace.of(row(when), stage(facts)).stream()
+        return ConditionTrace.of(SheetText.rowWhen(when), stage(facts)).stream()
                 .map(line -> "  ".repeat(line.depth()) + line.what() + " | " + line.value() + " | " + line.asked() + " | " + line.truth() + " | " + line.off()).toList();
     }
 
@@ -125,7 +103,7 @@ class ConditionTest {
     }
 
     private static List<String> grounds(String when, String facts, boolean truth) {
-        Row row = row(when);
+        Row row = SheetText.rowWhen(when);
         List<TestedFact> out = new ArrayList<>();
         row.condition().grounds(stage(facts), truth, row.condition(), out);
         return out.stream().map(fact -> fact.measure() + " " + fact.value() + (fact.met() ? " met" : " not met") + (fact.near() ? " near" : "")).toList();
@@ -148,7 +126,7 @@ class ConditionTest {
 
     private static Set<String> wanting(String when, String facts) {
         Set<String> out = new TreeSet<>();
-        row(when).condition().wanting(stage(facts), out);
+        SheetText.rowWhen(when).condition().wanting(stage(facts), out);
         return out;
     }
 
@@ -180,13 +158,13 @@ class ConditionTest {
     }
 
     private static Boolean[] could(String when, String facts) {
-        return new Boolean[] {row(when).condition().could(stage(facts), true), row(when).condition().could(stage(facts), false)};
+        return new Boolean[] {SheetText.rowWhen(when).condition().could(stage(facts), true), SheetText.rowWhen(when).condition().could(stage(facts), false)};
     }
 
     /** Where a test turns, and the same condition with that moved. */
     @Test
     void thresholdsMove() {
-        Row row = row("{hours: over 4:00 h, roughness: between 2 and 3}");
+        Row row = SheetText.rowWhen("{hours: over 4:00 h, roughness: between 2 and 3}");
         assertThat(row.condition().thresholds()).extracting(Threshold::tick, Threshold::lower).containsExactly(tuple(241L, true),
                 tuple(20L, true), tuple(30L, false));
         Condition moved = row.condition().withThreshold(2, 31);
@@ -194,15 +172,15 @@ class ConditionTest {
         assertThat(moved.on(stage("{hours: 5:00 h, roughness: 3.1}"))).isEqualTo(Truth.TRUE);
         assertThat(moved.canonical()).isNotEqualTo(row.condition().canonical());
         assertThat(row.condition().withThreshold(0, 242).on(stage("{hours: 4:01 h, roughness: 3}"))).isEqualTo(Truth.FALSE);
-        assertThat(row("{roughness: between 2 and 3, hours: over 4:00 h}").condition().canonical()).isEqualTo(row.condition().canonical());
+        assertThat(SheetText.rowWhen("{roughness: between 2 and 3, hours: over 4:00 h}").condition().canonical()).isEqualTo(row.condition().canonical());
     }
 
     /** A row waits for the layer of every topic it tests: gloves are settled in the fifth. */
     @Test
     void aRowWaitsForWhatItTests() {
-        assertThat(row("{hours: over 4:00 h}").condition().layer()).isZero();
-        assertThat(row("{decided: {gloves: winter}}").condition().layer()).isEqualTo(5);
-        assertThat(row("{any of: [{decided: {gloves: winter}}, {decided: {bike: road}}]}").condition().layer()).isEqualTo(5);
+        assertThat(SheetText.rowWhen("{hours: over 4:00 h}").condition().layer()).isZero();
+        assertThat(SheetText.rowWhen("{decided: {gloves: winter}}").condition().layer()).isEqualTo(5);
+        assertThat(SheetText.rowWhen("{any of: [{decided: {gloves: winter}}, {decided: {bike: road}}]}").condition().layer()).isEqualTo(5);
     }
 
     /** Written and read again, a situation is the same. */
@@ -210,8 +188,8 @@ class ConditionTest {
     void situationsAreWrittenAsTheyAreRead() {
         String facts = "rider: 'O''Hara'\nrider tag: ['under 15', 'beginner']\ndate: 2026-06-20\nhours: 4:30 h\nroughness: 2.4\ndecided:\n  gloves: winter\n"
                 + "stretches:\n  - {length: 0.60 km, sharp stones: yes}\n  - {length: 5.00 km, roots: no}\n";
-        Situation read = situation(facts);
-        Situation again = situation(SituationWriter.of(read));
+        Situation read = SheetText.situation(facts);
+        Situation again = SheetText.situation(SituationWriter.of(read));
         assertThat(again.measures()).isEqualTo(read.measures());
         assertThat(again.settled()).isEqualTo(read.settled());
         assertThat(again.occasion()).isEqualTo(read.occasion());
@@ -222,6 +200,6 @@ class ConditionTest {
         assertThat(SituationWriter.of(read)).contains("rider: 'O''Hara'", "rider tag: ['under 15', 'beginner']", "date: 2026-06-20", "hours: 4:30 h", "roughness: 2.4",
                 "decided:\n  gloves: winter\n");
         assertThat(SituationWriter.of(Situation.NONE)).isEmpty();
-        assertThat(SituationWriter.of(situation("rider tag: beginner"))).isEqualTo("rider tag: 'beginner'\n");
+        assertThat(SituationWriter.of(SheetText.situation("rider tag: beginner"))).isEqualTo("rider tag: 'beginner'\n");
     }
 }

@@ -2,10 +2,6 @@ package courseworthy.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.problem.Faults;
-import courseworthy.text.Node;
-import courseworthy.text.YamlReader;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -13,12 +9,7 @@ import org.junit.jupiter.api.Test;
 class OutputMutantsTest {
 
     private static List<String> whats(String row) {
-        Faults faults = new Faults();
-        String text = "sheet: S\nauthor: a\nadvice:\n  - {id: x, because: So., " + row + "}\n";
-        Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", SheetReader.MOST_BYTES, faults);
-        Sheet sheet = SheetReader.decode(tree, "s.yaml", courseworthy.claim.Rank.SHIPPED, 0, faults);
-        assertThat(faults.faults()).isEmpty();
-        return OutputMutants.of(sheet.rows().get(0)).stream().map(OutputMutants.OutputMutant::what).toList();
+        return OutputMutants.of(SheetText.row(row)).stream().map(OutputMutants.OutputMutant::what).toList();
     }
 
     @Test

@@ -2,14 +2,8 @@ package courseworthy.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import courseworthy.claim.Rank;
 import courseworthy.demand.Measure;
-import courseworthy.problem.Faults;
-import courseworthy.text.Node;
-import courseworthy.text.YamlReader;
 import courseworthy.topic.Topics;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -17,26 +11,9 @@ import org.junit.jupiter.api.Test;
 /** What a row gives where it applies, and what it reads for that. */
 class RowOutputTest {
 
-    private static Row row(String rest) {
-        Faults faults = new Faults();
-        String text = "sheet: S\nauthor: a\nadvice:\n  - {id: x, because: So., " + rest + "}\n";
-        Node.Mapping tree = YamlReader.read(text.getBytes(StandardCharsets.UTF_8), "s.yaml", SheetReader.MOST_BYTES, faults);
-        Sheet sheet = SheetReader.decode(tree, "s.yaml", Rank.SHIPPED, 0, faults);
-        faults.throwIfAny();
-        return sheet.rows().get(0);
-    }
-
-    private static Situation situation(String facts) {
-        Faults faults = new Faults();
-        Node.Mapping tree = YamlReader.read((facts + "\n").getBytes(StandardCharsets.UTF_8), "s.yaml", faults);
-        Situation out = new SituationReader("s.yaml", faults).changed(Situation.NONE, "situation", tree);
-        faults.throwIfAny();
-        return out;
-    }
-
     @Test
     void whatIsSaidStandsInOrderOfTheAlphabet() {
-        RowOutput output = RowOutput.of(row("say: {plugs: prefer 2, gloves: [at least long, prefer winter]}"), Situation.NONE);
+        RowOutput output = RowOutput.of(SheetText.row("say: {plugs: prefer 2, gloves: [at least long, prefer winter]}"), Situation.NONE);
         assertThat(output.says()).containsExactly("gloves: at least long", "gloves: prefer winter", "plugs: prefer 2");
         assertThat(output.does()).isEmpty();
         assertThat(output.written()).isEqualTo("says: {gloves: [at least long, prefer winter], plugs: prefer 2}");
@@ -44,35 +21,35 @@ class RowOutputTest {
 
     @Test
     void whatAnItemHasStandsBesideIt() {
-        RowOutput output = RowOutput.of(row("do: {what: w, find: f, by: night before, needs: 6:30 h, critical: yes, after: [z, y]}"), Situation.NONE);
+        RowOutput output = RowOutput.of(SheetText.row("do: {what: w, find: f, by: night before, needs: 6:30 h, critical: yes, after: [z, y]}"), Situation.NONE);
         assertThat(output.says()).isEmpty();
         assertThat(output.does()).containsExactly("after: y", "after: z", "by: night before", "critical: yes", "needs: 6:30 h");
         assertThat(output.written()).isEqualTo("does: {after: [y, z], by: night before, critical: yes, needs: 6:30 h}");
-        assertThat(RowOutput.of(row("do: {what: w, find: f, by: week before}"), Situation.NONE).does()).containsExactly("by: week before");
-        assertThat(RowOutput.of(row("say: {plugs: prefer 2}, do: {what: w, find: f, by: week before}"), Situation.NONE).written())
+        assertThat(RowOutput.of(SheetText.row("do: {what: w, find: f, by: week before}"), Situation.NONE).does()).containsExactly("by: week before");
+        assertThat(RowOutput.of(SheetText.row("say: {plugs: prefer 2}, do: {what: w, find: f, by: week before}"), Situation.NONE).written())
                 .isEqualTo("says: {plugs: prefer 2}, does: {by: week before}");
     }
 
     /** 0.9 of 3.0 is 2.7. */
     @Test
     void aValueFromAMeasureIsAsTheSituationHasIt() {
-        Row row = row("say: {hardest gear: prefer 0.9 x ratio useful at speed, plugs: prefer 2}");
-        Situation known = situation("ratio useful at speed: 3.0");
+        Row row = SheetText.row("say: {hardest gear: prefer 0.9 x ratio useful at speed, plugs: prefer 2}");
+        Situation known = SheetText.situation("ratio useful at speed: 3.0");
         assertThat(RowOutput.of(row, known).says()).containsExactly("hardest gear: prefer 2.700", "plugs: prefer 2");
         assertThat(RowOutput.unknown(row, known)).isEmpty();
         assertThat(RowOutput.of(row, Situation.NONE).says()).containsExactly("plugs: prefer 2");
         assertThat(RowOutput.unknown(row, Situation.NONE)).containsExactly("ratio useful at speed");
-        assertThat(RowOutput.unknown(row("say: {hardest gear: [prefer 0.9 x ratio useful at speed, at most 1.1 x ratio useful at speed]}"), Situation.NONE))
+        assertThat(RowOutput.unknown(SheetText.row("say: {hardest gear: [prefer 0.9 x ratio useful at speed, at most 1.1 x ratio useful at speed]}"), Situation.NONE))
                 .containsExactly("ratio useful at speed");
     }
 
     @Test
     void whatARowReads() {
-        Row row = row("when: {hours: over 4:00 h, decided: {chainrings: one}, any stretch: {roots: yes}}, say: {hardest gear: prefer 0.9 x ratio useful at speed}");
+        Row row = SheetText.row("when: {hours: over 4:00 h, decided: {chainrings: one}, any stretch: {roots: yes}}, say: {hardest gear: prefer 0.9 x ratio useful at speed}");
         assertThat(RuleInputs.measures(row)).containsExactlyInAnyOrder(Measure.HOURS, Measure.RATIO_USEFUL_AT_SPEED);
         assertThat(RuleInputs.worths(row)).containsExactly(Measure.RATIO_USEFUL_AT_SPEED);
         assertThat(RuleInputs.topics(row)).containsExactly(Topics.CHAINRINGS);
-        Row plain = row("say: {plugs: prefer 2}");
+        Row plain = SheetText.row("say: {plugs: prefer 2}");
         assertThat(RuleInputs.measures(plain)).isEmpty();
         assertThat(RuleInputs.topics(plain)).isEmpty();
     }
@@ -90,7 +67,7 @@ class RowOutputTest {
 
     private static SortedSet<Long> turns(String when, Measure measure) {
         SortedSet<Long> out = new TreeSet<>();
-        RuleInputs.turns(row("when: " + when + ", say: {plugs: prefer 2}"), measure, out);
+        RuleInputs.turns(SheetText.row("when: " + when + ", say: {plugs: prefer 2}"), measure, out);
         return out;
     }
 
